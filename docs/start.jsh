@@ -1,3 +1,5 @@
+import io.github.bedjoint.units.*;
+import io.github.bedjoint.working.*;
 import java.math.RoundingMode;
 import java.time.*;
 import java.util.*;
