@@ -1,0 +1,22 @@
+/**
+ * Costs the application of printed, laminated film from rolls onto rough and flat walls.
+ *
+ * <p>Quantities go in and come out as JSR-385 {@code Quantity}, money as Joda-Money. JSON job files need Jackson's
+ * streaming core and the example app needs picocli; both are optional and nothing else asks for them.
+ */
+module io.github.bedjoint {
+    requires transitive java.measure;
+    requires transitive org.joda.money;
+    requires static transitive org.jspecify;
+
+    requires java.xml;
+    requires org.apache.commons.lang3;
+    requires tech.units.indriya;
+
+    requires static com.fasterxml.jackson.core;
+    requires static info.picocli;
+
+    // One line a package, in the order of the floors; javac refuses the export of a package without a type.
+    exports io.github.bedjoint.units;
+    exports io.github.bedjoint.working;
+}
