@@ -18,4 +18,5 @@ module io.github.bedjoint {
 
     // One line a package, in the order of the floors; javac refuses the export of a package without a type.
     // exports io.github.bedjoint.units;
+    exports io.github.bedjoint.rolls;
 }
