@@ -16,6 +16,14 @@ public final class FlatSurface implements Surface {
             "1",
             Source.geometry("a flat surface is its own projection"));
 
+    /** Stretch of a film on a flat surface. */
+    public static final Formula NO_STRETCH = Formula.of(
+            "texture.no_stretch",
+            "Stretch on a flat surface",
+            Symbol.number("e", "stretch"),
+            "0",
+            Source.geometry("a flat surface is as long as its projection"));
+
     private static final FlatSurface FLAT = new FlatSurface();
 
     private FlatSurface() {}
@@ -62,6 +70,11 @@ public final class FlatSurface implements Surface {
     @Override
     public Working working() {
         return Working.of(RATIO, areaRatio());
+    }
+
+    @Override
+    public Working stretchWorking() {
+        return Working.of(NO_STRETCH, localStretch());
     }
 
     /** The word {@code flat}. */

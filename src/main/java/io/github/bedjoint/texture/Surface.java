@@ -2,6 +2,7 @@ package io.github.bedjoint.texture;
 
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Working;
 
 /**
  * The texture of a wall: how much surface a square metre of it really has, and how far a film must stretch to follow it.
@@ -9,7 +10,7 @@ import io.github.bedjoint.working.Explained;
  * <p>A stretch is a share of length: 0 is none, 1 is twice the length. It is never the area's ratio less one, since a film gives way in length.
  * All surfaces are immutable values.
  */
-public sealed interface Surface extends Explained permits FlatSurface {
+public sealed interface Surface extends Explained permits FlatSurface, MasonrySurface {
     /**
      * Developed area ratio r: area along the texture divided by the area seen from the front, 1 + Sdr (ISO 25178-2).
      *
@@ -38,6 +39,13 @@ public sealed interface Surface extends Explained permits FlatSurface {
      * @return a share of length, 0 or more
      */
     double meanStretchAlong();
+
+    /**
+     * How the three stretches came about; {@link #working()} shows the ratio.
+     *
+     * @return the workings of local stretch, mean stretch up and mean stretch along, under one heading
+     */
+    Working stretchWorking();
 
     /**
      * The place that {@link #localStretch()} speaks of.
