@@ -57,6 +57,9 @@ public final class Door {
         if (entry != null && entry.measure() == measure) {
             return entry.inner(value);
         }
+        if (!Double.isFinite(value)) {
+            return value; // refused by every range; the converter would only complain of its own number system
+        }
         try {
             return unit.getConverterToAny(measure.unit()).convert(value);
         } catch (IncommensurableException | UnconvertibleException e) {

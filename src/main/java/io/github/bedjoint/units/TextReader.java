@@ -24,7 +24,7 @@ final class TextReader {
     private int at;
 
     TextReader(String what, @Nullable String text) {
-        if (text == null || text.isBlank()) {
+        if (text == null || plain(text).isBlank()) {
             throw new RefusedException(what, text == null ? "absent" : "blank", "must be written out", "Maybe it was forgotten.");
         }
         if (text.length() > LONGEST) {
@@ -197,7 +197,7 @@ final class TextReader {
         int end = Math.min(at + 3, text.length());
         String code = text.substring(at, end);
         try {
-            if (code.length() == 3 && (end == text.length() || !Character.isLetter(text.charAt(end)))) {
+            if (code.length() == 3 && code.chars().allMatch(c -> c >= 'A' && c <= 'Z') && (end == text.length() || !Character.isLetter(text.charAt(end)))) {
                 CurrencyUnit currency = CurrencyUnit.of(code);
                 at = end;
                 blanks();
