@@ -21,6 +21,12 @@ module io.github.bedjoint {
     exports io.github.bedjoint.working;
     exports io.github.bedjoint.texture;
     exports io.github.bedjoint.film;
+    exports io.github.bedjoint.survey;
+    exports io.github.bedjoint.conditions;
+    exports io.github.bedjoint.layout;
     exports io.github.bedjoint.rolls;
+    exports io.github.bedjoint.labour;
+    exports io.github.bedjoint.schedule;
     exports io.github.bedjoint.price;
+    exports io.github.bedjoint.job;
 }

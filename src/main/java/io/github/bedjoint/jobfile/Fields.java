@@ -39,7 +39,7 @@ final class Fields {
     /** Reads all fields of an object and refuses those that were not asked for. */
     static <T> T whole(JsonNode node, Function<Fields, T> reader) {
         Fields fields = of(node);
-        T value = fields.under(node, () -> reader.apply(fields));
+        T value = under(node, () -> reader.apply(fields));
         fields.end();
         return value;
     }
@@ -152,7 +152,7 @@ final class Fields {
     }
 
     /** Runs a step; a refusal that names no path yet gets this node's path, value and line. */
-    private <T> T under(JsonNode field, Supplier<T> step) {
+    static <T> T under(JsonNode field, Supplier<T> step) {
         try {
             return step.get();
         } catch (RefusedException e) {
