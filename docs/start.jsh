@@ -1,3 +1,9 @@
+import io.github.bedjoint.units.*;
+import io.github.bedjoint.working.*;
+import io.github.bedjoint.texture.*;
+import io.github.bedjoint.film.*;
+import io.github.bedjoint.rolls.*;
+import io.github.bedjoint.price.*;
 import java.math.RoundingMode;
 import java.time.*;
 import java.util.*;

@@ -30,7 +30,7 @@ final class HtmlPrinter {
 
     private void print(Working working, XMLStreamWriter out, @Nullable CurrencyUnit outer) throws XMLStreamException {
         CurrencyUnit currency = working.currency().orElse(outer);
-        if (shown.isRepeated(working)) {
+        if (shown.isRepeated(working, currency)) {
             element(out, "p", working.title() + ": " + shown.result(working, currency) + " (shown above)");
             return;
         }

@@ -1,0 +1,191 @@
+package io.github.bedjoint.rolls;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds the cheapest rolls to open for a set of panels, with a lower bound that can be checked.
+ *
+ * <p>Defaults: nothing lost at the ends of a roll, no gap, remnants worth nothing, any lot for any wall, and a work limit
+ * of {@value #DEFAULT_WORK}. The limit counts steps of the search, never time: the same job gives the same plan
+ * everywhere. Immutable and safe to share.
+ */
+public final class RollPlanner {
+
+    /** Work limit of {@link #withDefaults()}: a second or two on a machine of 2020. */
+    public static final long DEFAULT_WORK = 400_000_000L;
+
+    private final CuttingTerms terms;
+    private final long workLimit;
+
+    private RollPlanner(CuttingTerms terms, long workLimit) {
+        this.terms = terms;
+        this.workLimit = workLimit;
+    }
+
+    /**
+     * The planner described above.
+     *
+     * @return a planner
+     */
+    public static RollPlanner withDefaults() {
+        return new RollPlanner(CuttingTerms.plain(), DEFAULT_WORK);
+    }
+
+    /**
+     * Loses a length at the start of each roll.
+     *
+     * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
+     * @return a planner
+     * @throws IllegalArgumentException if the length is out of its range
+     */
+    public RollPlanner withLead(long steps) {
+        return withTerms(
+                new CuttingTerms(steps, terms.tailSteps(), terms.gapSteps(), terms.remnants(), terms.lots()));
+    }
+
+    /**
+     * Loses a length at the core of each roll.
+     *
+     * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
+     * @return a planner
+     * @throws IllegalArgumentException if the length is out of its range
+     */
+    public RollPlanner withTail(long steps) {
+        return withTerms(
+                new CuttingTerms(terms.leadSteps(), steps, terms.gapSteps(), terms.remnants(), terms.lots()));
+    }
+
+    /**
+     * Leaves a gap between neighbouring pieces.
+     *
+     * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
+     * @return a planner
+     * @throws IllegalArgumentException if the length is out of its range
+     */
+    public RollPlanner withGap(long steps) {
+        return withTerms(
+                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), steps, terms.remnants(), terms.lots()));
+    }
+
+    /**
+     * Credits remnants.
+     *
+     * @param rule what a remnant is worth
+     * @return a planner
+     */
+    public RollPlanner withRemnantRule(RemnantRule rule) {
+        return withTerms(
+                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), rule, terms.lots()));
+    }
+
+    /**
+     * Sets whether walls keep to one lot.
+     *
+     * @param rule the rule
+     * @return a planner
+     */
+    public RollPlanner withLotRule(LotRule rule) {
+        return withTerms(
+                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), terms.remnants(), rule));
+    }
+
+    /**
+     * Sets all terms at once.
+     *
+     * @param all the terms
+     * @return a planner
+     */
+    public RollPlanner withTerms(CuttingTerms all) {
+        return new RollPlanner(all, workLimit);
+    }
+
+    /**
+     * Limits the search.
+     *
+     * @param steps counted steps, 1 or more; a million take some milliseconds
+     * @return a planner
+     * @throws IllegalArgumentException if the limit is not positive
+     */
+    public RollPlanner withWorkLimit(long steps) {
+        Limits.between("work limit", steps, 1, Long.MAX_VALUE, "steps");
+        return new RollPlanner(terms, steps);
+    }
+
+    /**
+     * Plans a job.
+     *
+     * @param cuts panels to cut, ids unique; may be empty
+     * @param stock rolls that may be opened, ids unique; may be empty
+     * @return the plan, or why there is none
+     * @throws IllegalArgumentException if an id is used twice, there are more than 1,000,000 panels, or the remnant rule
+     *     counts in units too small for a roll
+     */
+    public RollPlan plan(List<Cut> cuts, List<Stock> stock) {
+        refuseDoubles("cut id", cuts.stream().map(Cut::id).toList());
+        refuseDoubles("stock id", stock.stream().map(Stock::id).toList());
+        long pieces = cuts.stream().mapToLong(Cut::quantity).sum();
+        Limits.between("all panels", pieces, 0, Limits.MAX_PIECES, "panels");
+        refuseFineRemnants(stock);
+        List<Shortage> shortages = Shortages.of(cuts, stock, terms);
+        if (cuts.isEmpty() || !shortages.isEmpty()) {
+            Stop stop = cuts.isEmpty() ? Stop.PROVEN : Stop.INFEASIBLE;
+            return new RollPlan(cuts, stock, terms, List.of(), 0, 0, stop, Certificate.empty(), shortages, 0);
+        }
+        return search(cuts, stock);
+    }
+
+    private RollPlan search(List<Cut> cuts, List<Stock> stock) {
+        Work work = new Work(workLimit);
+        ModelMaker maker = new ModelMaker(cuts, stock, terms);
+        RollSearch.Found found = new RollSearch(maker.model, work).run();
+        List<PriceList> lists = new ArrayList<>();
+        found.prices().forEach(row -> lists.add(maker.priceList(row.price(), row.held())));
+        Certificate certificate = new Certificate(
+                lists, found.exhausted().stream().map(maker::counts).toList(), List.of());
+        if (found.rolls().isEmpty()) {
+            boolean proven = found.bound() == LotBound.IMPOSSIBLE;
+            return new RollPlan(
+                    cuts,
+                    stock,
+                    terms,
+                    List.of(),
+                    0,
+                    proven ? 0 : found.bound(),
+                    proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND,
+                    certificate,
+                    List.of(Shortages.arrangement(cuts, stock, terms, proven)),
+                    work.spent());
+        }
+        return new RollPlan(
+                cuts,
+                stock,
+                terms,
+                maker.rolls(found.rolls()),
+                found.cost(),
+                found.bound(),
+                found.cost() == found.bound() ? Stop.PROVEN : Stop.WORK_LIMIT,
+                certificate,
+                List.of(),
+                work.spent());
+    }
+
+    private static void refuseDoubles(String parameter, List<String> ids) {
+        Set<String> seen = new HashSet<>();
+        for (String id : ids) {
+            if (!seen.add(id)) {
+                throw new IllegalArgumentException(
+                        parameter + " " + id + " is used twice, ids must differ. Maybe add the quantities up.");
+            }
+        }
+    }
+
+    private void refuseFineRemnants(List<Stock> stock) {
+        for (Stock roll : stock) {
+            long levels = terms.remnants().percent() == 0 ? 0 : roll.lengthSteps() / terms.remnants().unitSteps();
+            Limits.between("remnant units in roll " + roll.id(), levels, 0, RemnantRule.MAX_LEVELS, "units");
+        }
+    }
+}
