@@ -48,20 +48,20 @@ public record Panel(
         implements Explained {
     /** Cut width of a panel. */
     public static final Formula CUT_WIDTH = Formula.of(
-            "layout.cut_width", "Cut width", new Symbol("w_c", Measure.STEPS, "cut width"), "w + o + b",
+            "layout.cut-width", "Cut width", new Symbol("w_c", Measure.STEPS, "cut width"), "w + o + b",
             Source.geometry("visible width and what each edge needs"),
             new Symbol("w", Measure.STEPS, "width of wall that this panel covers first"),
             new Symbol("o", Measure.STEPS, "width that lies over a panel that hangs already"),
             new Symbol("b", Measure.STEPS, "width beyond the wall"));
     /** Cut length of a panel. */
     public static final Formula CUT_LENGTH = Formula.of(
-            "layout.cut_length", "Cut length", new Symbol("l_c", Measure.STEPS, "cut length"), "h + t",
+            "layout.cut-length", "Cut length", new Symbol("l_c", Measure.STEPS, "cut length"), "h + t",
             Source.geometry("from the lowest to the highest point of wall within the panel, and what the edges there need"),
             new Symbol("h", Measure.STEPS, "from the lowest to the highest point of wall"),
             new Symbol("t", Measure.STEPS, "length beyond the wall"));
     /** What is cut off a panel along the shape of the wall. */
     public static final Formula TRIM = Formula.of(
-            "layout.shape_trim", "Cut off along the shape of the wall", new Symbol("a_t", Measure.AREA, "shape trim"),
+            "layout.shape-trim", "Cut off along the shape of the wall", new Symbol("a_t", Measure.AREA, "shape trim"),
             "w * l - a_v - a_o - a_b - a_x", Source.geometry("the parts of a panel add up to the panel"),
             new Symbol("w", Measure.LENGTH, "cut width"),
             new Symbol("l", Measure.LENGTH, "cut length"),

@@ -29,19 +29,19 @@ public final class PanelLayout implements Explained {
             Source.geometry("a new row begins where a panel ends in a gap"), Symbol.number("n_i", "panels side by side in a row"));
     /** Length of all seams. */
     public static final Formula SEAM_LENGTH = Formula.of(
-            "layout.seam_length", "Length of seams", new Symbol("L", Measure.LENGTH, "length of seams"), "sum(l_i)",
+            "layout.seam-length", "Length of seams", new Symbol("L", Measure.LENGTH, "length of seams"), "sum(l_i)",
             Source.geometry("openings crossed do not count"), new Symbol("l_i", Measure.LENGTH, "length of a seam"));
     /** Extra film of all seams. */
     public static final Formula OVERLAP_ALLOWANCE = Formula.of(
-            "layout.overlap_allowance", "Overlap allowance", new Symbol("A_o", Measure.AREA, "extra film for overlaps"), "sum(a_i)",
+            "layout.overlap-allowance", "Overlap allowance", new Symbol("A_o", Measure.AREA, "extra film for overlaps"), "sum(a_i)",
             Source.geometry("overlap times length, seam by seam"), new Symbol("a_i", Measure.AREA, "extra film of a seam"));
     /** Length of film that the panels take, one after the other. */
     public static final Formula FILM_LENGTH = Formula.of(
-            "layout.film_length", "Length of film", new Symbol("l_f", Measure.LENGTH, "length of film"), "sum(l_i)",
+            "layout.film-length", "Length of film", new Symbol("l_f", Measure.LENGTH, "length of film"), "sum(l_i)",
             Source.geometry("cut lengths one after the other"), new Symbol("l_i", Measure.LENGTH, "cut length of a panel"));
     /** Where the film of all panels ends up. */
     public static final Formula CUT_AREA = Formula.of(
-            "layout.cut_area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
+            "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
             Source.geometry("the parts of a panel add up to the panel"),
             new Symbol("A", Measure.AREA, "visible area"),
             new Symbol("A_o", Measure.AREA, "extra film for overlaps"),

@@ -21,7 +21,7 @@ import java.util.List;
 record Run(long from, long to, long wallFrom, long wallTo, long overlap, long printable) {
     /** Least number of panels side by side. */
     static final Formula PANELS = Formula.of(
-            "layout.panels_in_row", "Panels side by side", Symbol.number("n_i", "panels side by side in a row"),
+            "layout.panels-in-row", "Panels side by side", Symbol.number("n_i", "panels side by side in a row"),
             "max(1, ceil((W + b_1 + b_2 - o) / (p - o)))",
             Source.geometry("each panel after the first covers its width less the overlap"),
             new Symbol("W", Measure.STEPS, "length of wall that the row covers"),

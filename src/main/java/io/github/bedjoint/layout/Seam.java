@@ -21,7 +21,7 @@ import io.github.bedjoint.working.Working;
 public record Seam(long fromSteps, long overlapSteps, double lengthM, io.github.bedjoint.survey.Side shows) implements Explained {
     /** Extra film of one seam. */
     public static final Formula OVERLAP = Formula.of(
-            "layout.seam_overlap", "Extra film of a seam", new Symbol("a_i", Measure.AREA, "extra film of a seam"), "o * l",
+            "layout.seam-overlap", "Extra film of a seam", new Symbol("a_i", Measure.AREA, "extra film of a seam"), "o * l",
             Source.geometry("the wall under two layers"),
             new Symbol("o", Measure.LENGTH, "overlap"),
             new Symbol("l", Measure.LENGTH, "length of the seam, openings out"));

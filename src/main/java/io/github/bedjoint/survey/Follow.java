@@ -25,12 +25,12 @@ public final class Follow implements Explained {
 
     /** What is left of the film's stretch at the steepest joint. */
     public static final Formula LOCAL_RESERVE = Formula.of(
-            "survey.stretch_reserve_local", "Stretch left at the steepest joint",
+            "survey.stretch-reserve-local", "Stretch left at the steepest joint",
             Symbol.number("R_j", "stretch left at the steepest joint"), "e_f - e_j", RULE, USABLE,
             Symbol.number("e_j", "stretch that the steepest joint asks for"));
     /** What is left of the film's stretch on the mean. */
     public static final Formula MEAN_RESERVE = Formula.of(
-            "survey.stretch_reserve_mean", "Stretch left on the mean", Symbol.number("R_m", "stretch left on the mean"),
+            "survey.stretch-reserve-mean", "Stretch left on the mean", Symbol.number("R_m", "stretch left on the mean"),
             "e_f - max(e_u, e_a)", RULE, USABLE,
             Symbol.number("e_u", "mean stretch up the wall"), Symbol.number("e_a", "mean stretch along the wall"));
 

@@ -26,29 +26,29 @@ public final class WallAreas implements Explained {
 
     /** Area within the outline. */
     public static final Formula OUTLINE = Formula.of(
-            "survey.outline_area", "Area within the outline", OUTLINE_AREA, "sum(a_i)",
+            "survey.outline-area", "Area within the outline", OUTLINE_AREA, "sum(a_i)",
             Source.geometry("an edge above counts what is below it, an edge below takes it off again"),
             new Symbol("a_i", Measure.AREA, "area between an edge and the lowest level, minus under the wall"));
     /** Area of the openings that stay open. */
     public static final Formula OPENINGS = Formula.of(
-            "survey.opening_area", "Area of the openings", OPENING_AREA, "sum(a_i)", Source.geometry("width times height"),
+            "survey.opening-area", "Area of the openings", OPENING_AREA, "sum(a_i)", Source.geometry("width times height"),
             new Symbol("a_i", Measure.AREA, "area of an opening"));
     /** Visible area. */
     public static final Formula VISIBLE = Formula.of(
-            "survey.visible_area", "Visible area", VISIBLE_AREA, "A_w - A_o",
+            "survey.visible-area", "Visible area", VISIBLE_AREA, "A_w - A_o",
             Source.geometry("the openings that stay open are out"), OUTLINE_AREA, OPENING_AREA);
     /** Area of the openings that the rule takes off. */
     public static final Formula DEDUCTED = Formula.of(
-            "survey.deducted_area", "Area taken off by the rule", DEDUCTED_AREA, "sum(a_i)",
+            "survey.deducted-area", "Area taken off by the rule", DEDUCTED_AREA, "sum(a_i)",
             Source.practice("which openings are taken off differs; the rule is given with the job"),
             new Symbol("a_i", Measure.AREA, "area of an opening that is taken off"));
     /** Measured area. */
     public static final Formula MEASURED = Formula.of(
-            "survey.measured_area", "Measured area", new Symbol("A_m", Measure.AREA, "measured area, for billing"), "A_w - A_t",
+            "survey.measured-area", "Measured area", new Symbol("A_m", Measure.AREA, "measured area, for billing"), "A_w - A_t",
             Source.practice("a deduction rule, given with the job"), OUTLINE_AREA, DEDUCTED_AREA);
     /** Developed area. */
     public static final Formula DEVELOPED = Formula.of(
-            "survey.developed_area", "Developed area", new Symbol("A_d", Measure.AREA, "area along the texture"), "A * r",
+            "survey.developed-area", "Developed area", new Symbol("A_d", Measure.AREA, "area along the texture"), "A * r",
             Source.standard("ISO 25178-2: developed area ratio r = 1 + Sdr"), VISIBLE_AREA,
             Symbol.number("r", "developed area ratio of the surface"));
 

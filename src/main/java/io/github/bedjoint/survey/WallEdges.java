@@ -17,33 +17,33 @@ import java.util.Objects;
 public final class WallEdges implements Explained {
     /** Length of the edges of one kind, less the openings that reach them. */
     public static final Formula LENGTH = Formula.of(
-            "survey.edge_length", "Length of edges", new Symbol("L_e", Measure.LENGTH, "length of the edges of one kind"), "sum(l_i)",
+            "survey.edge-length", "Length of edges", new Symbol("L_e", Measure.LENGTH, "length of the edges of one kind"), "sum(l_i)",
             Source.geometry("openings that reach the edge are out"), new Symbol("l_i", Measure.LENGTH, "length of an edge less openings"));
     /** Ground edge before the doors are taken off. */
     public static final Formula GROUND_EDGE = Formula.of(
-            "survey.ground_edge", "Ground edge", new Symbol("L_b", Measure.LENGTH, "ground edge"), "sum(l_i)",
+            "survey.ground-edge", "Ground edge", new Symbol("L_b", Measure.LENGTH, "ground edge"), "sum(l_i)",
             Source.geometry("edges of the outline"), new Symbol("l_i", Measure.LENGTH, "length of a ground edge"));
     /** Doors and other openings that stand on the ground. */
     public static final Formula GROUND_OPENINGS = Formula.of(
-            "survey.ground_openings", "Openings on the ground edge",
+            "survey.ground-openings", "Openings on the ground edge",
             new Symbol("L_d", Measure.LENGTH, "doors and other openings on the ground edge"), "sum(l_i)",
             Source.geometry("widths of openings that reach the ground edge"),
             new Symbol("l_i", Measure.LENGTH, "width of an opening on the ground"));
     /** Ground edge less doors. */
     public static final Formula GROUND = Formula.of(
-            "survey.ground_length", "Ground edge less doors", new Symbol("L_g", Measure.LENGTH, "ground edge less doors"), "L_b - L_d",
+            "survey.ground-length", "Ground edge less doors", new Symbol("L_g", Measure.LENGTH, "ground edge less doors"), "L_b - L_d",
             Source.geometry("film ends at the ground only where there is wall"),
             new Symbol("L_b", Measure.LENGTH, "ground edge"),
             new Symbol("L_d", Measure.LENGTH, "doors and other openings on the ground edge"));
     /** Rims of the openings. */
     public static final Formula OPENING_RIMS = Formula.of(
-            "survey.opening_rims", "Rims of the openings",
+            "survey.opening-rims", "Rims of the openings",
             new Symbol("L_o", Measure.LENGTH, "rims of the openings where they meet the wall"), "sum(l_i)",
             Source.geometry("sides on the outline or on another opening are out"),
             new Symbol("l_i", Measure.LENGTH, "rim of an opening"));
     /** Edges to be sealed. */
     public static final Formula SEALED = Formula.of(
-            "survey.sealed_length", "Edges to be sealed", new Symbol("L_s", Measure.LENGTH, "edges to be sealed"), "sum(l_i)",
+            "survey.sealed-length", "Edges to be sealed", new Symbol("L_s", Measure.LENGTH, "edges to be sealed"), "sum(l_i)",
             Source.practice("edges named in the survey are sealed by the metre"),
             new Symbol("l_i", Measure.LENGTH, "length of an edge that is sealed, less openings"));
 
