@@ -17,6 +17,10 @@ module io.github.bedjoint {
     requires static info.picocli;
 
     // One line a package, in the order of the floors; javac refuses the export of a package without a type.
-    // exports io.github.bedjoint.units;
+    exports io.github.bedjoint.units;
+    exports io.github.bedjoint.working;
+    exports io.github.bedjoint.texture;
+    exports io.github.bedjoint.film;
     exports io.github.bedjoint.rolls;
+    exports io.github.bedjoint.price;
 }

@@ -1,0 +1,13 @@
+import io.github.bedjoint.units.*;
+import io.github.bedjoint.working.*;
+import io.github.bedjoint.texture.*;
+import io.github.bedjoint.film.*;
+import io.github.bedjoint.rolls.*;
+import io.github.bedjoint.price.*;
+import java.math.RoundingMode;
+import java.time.*;
+import java.util.*;
+import javax.measure.*;
+import javax.measure.quantity.*;
+import org.joda.money.*;
+import tech.units.indriya.quantity.Quantities;

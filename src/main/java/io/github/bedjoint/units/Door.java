@@ -1,0 +1,243 @@
+package io.github.bedjoint.units;
+
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.UnconvertibleException;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.apache.commons.lang3.StringUtils;
+import org.jspecify.annotations.Nullable;
+import tech.units.indriya.quantity.Quantities;
+
+/**
+ * Where quantities become plain numbers: converted once into the inner unit, and refused when absent, not finite, of the wrong
+ * dimension (possible through a raw cast) or outside their range.
+ *
+ * <p>Units of {@link ShopUnits} and of {@link Read} are converted by an exact factor from a table; any other unit by its own
+ * converter, which is slower and right to a few units in the last place.
+ */
+public final class Door {
+    private static final int LONGEST_NAME = 200;
+
+    private Door() {}
+
+    /**
+     * A quantity as a number in the inner unit.
+     *
+     * @param measure   what it is
+     * @param parameter its name, for the refusal
+     * @param quantity  the quantity
+     * @param range     what is accepted, in the inner unit
+     * @param <Q>       the kind of quantity
+     * @return the number in the inner unit
+     * @throws RefusedException if absent, not finite, of another dimension, or out of range
+     */
+    public static <Q extends Quantity<Q>> double in(
+            Measure measure, String parameter, @Nullable Quantity<Q> quantity, Range range) {
+        if (quantity == null) {
+            throw new RefusedException(parameter, "absent", range.words(measure), "Maybe it was forgotten.");
+        }
+        Number given = quantity.getValue();
+        double value = given.doubleValue();
+        Unit<Q> unit = quantity.getUnit();
+        double inner = unit == measure.unit() ? value : convert(measure, parameter, quantity, value);
+        return checked(measure, parameter, inner, range, quantity);
+    }
+
+    private static <Q extends Quantity<Q>> double convert(
+            Measure measure, String parameter, Quantity<Q> quantity, double value) {
+        Unit<Q> unit = quantity.getUnit();
+        UnitTable.Entry entry = UnitTable.find(unit);
+        if (entry != null && entry.measure() == measure) {
+            return value * entry.factor() + entry.offset();
+        }
+        try {
+            return unit.getConverterToAny(measure.unit()).convert(value);
+        } catch (IncommensurableException | UnconvertibleException e) {
+            throw new RefusedException(
+                    parameter,
+                    quantity.toString(),
+                    "must be measured in " + measure.unit() + " or a unit that converts to it",
+                    "Maybe another quantity was meant.");
+        }
+    }
+
+    private static double checked(Measure measure, String parameter, double inner, Range range, Object given) {
+        if (range.contains(inner)) {
+            return inner;
+        }
+        String hint = Double.isFinite(inner)
+                ? inner < range.low() ? "Maybe a sign or a difference is the wrong way round." : "Maybe the unit is not the one meant."
+                : "Maybe a division by zero came before.";
+        throw new RefusedException(parameter, given.toString(), range.words(measure), hint);
+    }
+
+    /**
+     * A number that is already in the inner unit.
+     *
+     * @param measure   what it is
+     * @param inner     the number in the inner unit
+     * @param parameter its name, for the refusal
+     * @param range     what is accepted, in the inner unit
+     * @return the number
+     * @throws RefusedException if it is NaN, infinite or out of range
+     */
+    public static double in(Measure measure, double inner, String parameter, Range range) {
+        return range.contains(inner) ? inner : checked(measure, parameter, inner, range, measure.print(inner, UnitStyle.METRIC));
+    }
+
+    /**
+     * A length in metres.
+     *
+     * @param parameter its name, for the refusal
+     * @param length    the length
+     * @param range     what is accepted, in metres
+     * @return metres
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static double lengthM(String parameter, @Nullable Quantity<Length> length, Range range) {
+        return in(Measure.LENGTH, parameter, length, range);
+    }
+
+    /**
+     * An area in square metres.
+     *
+     * @param parameter its name, for the refusal
+     * @param area      the area
+     * @param range     what is accepted, in square metres
+     * @return square metres
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static double areaM2(String parameter, @Nullable Quantity<Area> area, Range range) {
+        return in(Measure.AREA, parameter, area, range);
+    }
+
+    /**
+     * A time in seconds.
+     *
+     * @param parameter its name, for the refusal
+     * @param time      the time
+     * @param range     what is accepted, in seconds
+     * @return seconds
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static double timeS(String parameter, @Nullable Quantity<Time> time, Range range) {
+        return in(Measure.TIME, parameter, time, range);
+    }
+
+    /**
+     * A temperature (not an interval) in kelvin.
+     *
+     * @param parameter   its name, for the refusal
+     * @param temperature the temperature
+     * @param range       what is accepted, in kelvin
+     * @return kelvin
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static double temperatureK(String parameter, @Nullable Quantity<Temperature> temperature, Range range) {
+        return in(Measure.TEMPERATURE, parameter, temperature, range);
+    }
+
+    /**
+     * A ratio, share or other plain number.
+     *
+     * @param parameter its name, for the refusal
+     * @param value     the number
+     * @param range     what is accepted
+     * @return the number
+     * @throws RefusedException if it is NaN, infinite or out of range
+     */
+    public static double number(String parameter, double value, Range range) {
+        return checked(Measure.NUMBER, parameter, value, range, value);
+    }
+
+    /**
+     * A whole number.
+     *
+     * @param parameter its name, for the refusal
+     * @param value     the number
+     * @param low       the least that is accepted
+     * @param high      the most that is accepted
+     * @return the number
+     * @throws RefusedException if it is out of range
+     */
+    public static int count(String parameter, int value, int low, int high) {
+        if (value < low || value > high) {
+            throw new RefusedException(
+                    parameter,
+                    Integer.toString(value),
+                    "must be a whole number from " + low + " to " + high,
+                    "Maybe a count was mixed up with a size.");
+        }
+        return value;
+    }
+
+    /**
+     * A name or other short text: not blank, at most 200 characters, no control characters.
+     *
+     * @param parameter its name, for the refusal
+     * @param text      the text
+     * @return the text without the blanks around it
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static String text(String parameter, @Nullable String text) {
+        if (StringUtils.isBlank(text)) {
+            throw new RefusedException(
+                    parameter, text == null ? "absent" : "blank", "must be a text", "Maybe give it a short name.");
+        }
+        String trimmed = text.strip();
+        if (trimmed.length() > LONGEST_NAME || trimmed.chars().anyMatch(Character::isISOControl)) {
+            throw new RefusedException(
+                    parameter,
+                    "'" + StringUtils.abbreviate(trimmed.replaceAll("\\p{Cntrl}", "?"), 40) + "'",
+                    "must have at most " + LONGEST_NAME + " characters and no control characters",
+                    "Maybe shorten it to one line.");
+        }
+        return trimmed;
+    }
+
+    /**
+     * A length as a quantity in metres.
+     *
+     * @param metres the length
+     * @return the quantity
+     */
+    public static Quantity<Length> length(double metres) {
+        return Quantities.getQuantity(metres, ShopUnits.METRE);
+    }
+
+    /**
+     * An area as a quantity in square metres.
+     *
+     * @param squareMetres the area
+     * @return the quantity
+     */
+    public static Quantity<Area> area(double squareMetres) {
+        return Quantities.getQuantity(squareMetres, ShopUnits.SQUARE_METRE);
+    }
+
+    /**
+     * A time as a quantity in hours, the unit in which the trade reads it.
+     *
+     * @param seconds the time in seconds
+     * @return the quantity
+     */
+    public static Quantity<Time> time(double seconds) {
+        return Quantities.getQuantity(seconds / 3600, ShopUnits.HOUR);
+    }
+
+    /**
+     * A number in a given unit as a quantity.
+     *
+     * @param value the number
+     * @param unit  its unit
+     * @param <Q>   the kind of quantity
+     * @return the quantity
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
+        return Quantities.getQuantity(value, unit);
+    }
+}

@@ -1,0 +1,83 @@
+package io.github.bedjoint.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Prints numbers and lengths, the same under every locale. */
+public final class Print {
+    private static final long STEPS_PER_SIXTEENTH = 127;
+
+    private Print() {}
+
+    /**
+     * A number with up to four decimals, or six significant digits when it is below one; no exponent, no grouping, no trailing
+     * zeros.
+     *
+     * @param value any number
+     * @return its text, such as {@code 12.5}; {@code NaN} and {@code Infinity} as Java prints them
+     */
+    public static String number(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        BigDecimal decimal = BigDecimal.valueOf(value);
+        decimal = Math.abs(value) < 1
+                ? decimal.round(new MathContext(6, RoundingMode.HALF_UP))
+                : decimal.setScale(4, RoundingMode.HALF_UP);
+        return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * A number with a fixed count of decimals, rounded half up.
+     *
+     * @param value    a finite number
+     * @param decimals how many decimals, 0 to 12
+     * @return its text, such as {@code 12.50}
+     */
+    public static String fixed(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /**
+     * A length for a cut list: millimetres with one decimal, or feet and inches to the nearest 1/16 in.
+     *
+     * @param steps a length in steps
+     * @param style the reader's units
+     * @return the text, such as {@code 1371.6 mm} or {@code 4' 6"}
+     */
+    public static String cut(long steps, UnitStyle style) {
+        return style == UnitStyle.METRIC
+                ? BigDecimal.valueOf(steps * 125, 4).setScale(1, RoundingMode.HALF_UP).toPlainString() + " mm"
+                : feetInches(steps);
+    }
+
+    /**
+     * Feet and inches to the nearest 1/16 in, halves rounded away from zero: {@code 12' 6 1/2"}, {@code 5/8"}, {@code 0"}.
+     *
+     * @param steps a length in steps
+     * @return the text, which {@link Read#length} reads back
+     */
+    public static String feetInches(long steps) {
+        long sixteenths = (Math.abs(steps) + STEPS_PER_SIXTEENTH / 2) / STEPS_PER_SIXTEENTH;
+        long feet = sixteenths / (12 * 16);
+        long inches = sixteenths / 16 % 12;
+        long part = sixteenths % 16;
+        StringBuilder text = new StringBuilder();
+        if (steps < 0 && sixteenths > 0) {
+            text.append('-');
+        }
+        if (feet > 0) {
+            text.append(feet).append("' ");
+        }
+        if (inches > 0 || part == 0) {
+            text.append(inches);
+        }
+        if (part > 0) {
+            int halvings = Long.numberOfTrailingZeros(part);
+            text.append(inches > 0 ? " " : "").append(part >> halvings).append('/').append(16 >> halvings);
+        }
+        return text.append('"').toString();
+    }
+}

@@ -1,0 +1,200 @@
+package io.github.bedjoint.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.apache.commons.lang3.StringUtils;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+import org.jspecify.annotations.Nullable;
+
+/** Reads one value from left to right and remembers where it stands, so that a refusal can say so. */
+final class TextReader {
+    private static final int LONGEST = 60;
+    private static final int MOST_DIGITS = 18;
+
+    private final String what;
+    private final String text;
+    private int at;
+
+    TextReader(String what, @Nullable String text) {
+        if (text == null || text.isBlank()) {
+            throw new RefusedException(what, text == null ? "absent" : "blank", "must be written out", "Maybe it was forgotten.");
+        }
+        if (text.length() > LONGEST) {
+            throw new RefusedException(
+                    what,
+                    "'" + StringUtils.abbreviate(text, 30) + "'",
+                    "must have at most " + LONGEST + " characters",
+                    "Maybe two fields ran together.");
+        }
+        this.what = what;
+        // Typographic primes and quotation marks mean feet and inches just the same.
+        this.text = StringUtils.replaceChars(text, "′’″”", "''\"\"");
+        blanks();
+    }
+
+    static <Q extends Quantity<Q>> Quantity<Q> quantity(Measure measure, String what, @Nullable String text) {
+        TextReader reader = new TextReader(what, text);
+        boolean negative = reader.take('-');
+        BigDecimal value = reader.decimal();
+        UnitTable.Entry entry = reader.unit(measure);
+        if (entry.unit() == ShopUnits.FOOT && reader.at < reader.text.length()) {
+            BigDecimal feet = value;
+            int start = reader.at;
+            value = reader.decimal();
+            entry = reader.unit(measure);
+            if (entry.unit() != ShopUnits.INCH || value.compareTo(BigDecimal.valueOf(12)) >= 0) {
+                reader.at = start;
+                throw reader.refused("must go on after the feet with less than 12 inches", "Maybe leave the second part away.");
+            }
+            value = value.add(feet.multiply(BigDecimal.valueOf(12)));
+        }
+        reader.end();
+        @SuppressWarnings("unchecked") // the table holds units under the measure whose quantity type they have
+        Unit<Q> unit = (Unit<Q>) entry.unit();
+        return Door.of((negative ? value.negate() : value).doubleValue(), unit);
+    }
+
+    static <Q extends Quantity<Q>> PriceRate<Q> price(Measure per, @Nullable String text) {
+        TextReader reader = new TextReader("price", text);
+        CurrencyUnit currency = reader.currency();
+        BigDecimal amount = reader.decimal();
+        if (!reader.take('/')) {
+            throw reader.refused("must go on with '/' and a unit", "Maybe one of: " + UnitTable.names(per) + ".");
+        }
+        UnitTable.Entry entry = reader.unit(per);
+        reader.end();
+        @SuppressWarnings("unchecked") // as above
+        Unit<Q> unit = (Unit<Q>) entry.unit();
+        return PriceRate.of(BigMoney.of(currency, amount), unit);
+    }
+
+    /** A number with a point, a fraction, or a whole number and a fraction. */
+    BigDecimal decimal() {
+        BigDecimal first = digits(true);
+        if (isFraction(first)) {
+            take('/');
+            return over(first);
+        }
+        int mark = at;
+        if (first.scale() <= 0 && at < text.length() && Character.isDigit(text.charAt(at)) && text.charAt(at - 1) == ' ') {
+            BigDecimal second = digits(false);
+            if (take('/')) {
+                return first.add(over(second));
+            }
+            at = mark;
+        }
+        return first;
+    }
+
+    /** A slash between whole numbers; a slash before a unit belongs to a rate. */
+    private boolean isFraction(BigDecimal first) {
+        return first.scale() <= 0 && text.startsWith("/", at) && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
+    }
+
+    private BigDecimal over(BigDecimal numerator) {
+        int mark = at;
+        BigDecimal denominator = digits(false);
+        if (denominator.signum() == 0) {
+            at = mark;
+            throw refused("cannot be divided by zero", "");
+        }
+        return numerator.divide(denominator, MathContext.DECIMAL128);
+    }
+
+    private BigDecimal digits(boolean pointAllowed) {
+        int start = at;
+        boolean point = false;
+        int count = 0;
+        while (at < text.length()) {
+            char c = text.charAt(at);
+            if (c >= '0' && c <= '9') {
+                count++;
+            } else if (c == '.' && pointAllowed && !point) {
+                point = true;
+            } else if (c == ',') {
+                throw refused("must not hold a comma", "Maybe a decimal point was meant; thousands are not grouped.");
+            } else {
+                break;
+            }
+            at++;
+        }
+        if (count == 0 || text.charAt(at - 1) == '.') {
+            at = start;
+            throw refused("must have a number", "");
+        }
+        if (count > MOST_DIGITS) {
+            at = start;
+            throw refused("must have at most " + MOST_DIGITS + " digits", "");
+        }
+        BigDecimal number = new BigDecimal(text.substring(start, at));
+        blanks();
+        return number;
+    }
+
+    UnitTable.Entry unit(Measure measure) {
+        int end = at;
+        while (end < text.length() && !isNumber(text.charAt(end), end)) {
+            end++;
+        }
+        String name = text.substring(at, end).strip().replaceAll("\\s+", " ").replaceAll(" ?/ ?", "/");
+        UnitTable.Entry entry = UnitTable.named(name);
+        if (entry == null || entry.measure() != measure) {
+            String hint = "Maybe one of: " + UnitTable.names(measure) + ".";
+            throw refused(name.isEmpty() ? "must go on with a unit" : "must have another unit than '" + name + "'", hint);
+        }
+        at = end;
+        blanks();
+        return entry;
+    }
+
+    /** A digit starts the next number, unless it belongs to a unit: the 2 of m2, the 3 of m^3. */
+    private boolean isNumber(char c, int index) {
+        return c >= '0' && c <= '9' && index > 0 && (text.charAt(index - 1) == ' ' || text.charAt(index - 1) == '\'');
+    }
+
+    CurrencyUnit currency() {
+        int end = Math.min(at + 3, text.length());
+        String code = text.substring(at, end);
+        try {
+            if (code.length() == 3 && (end == text.length() || !Character.isLetter(text.charAt(end)))) {
+                CurrencyUnit currency = CurrencyUnit.of(code);
+                at = end;
+                blanks();
+                return currency;
+            }
+        } catch (IllegalCurrencyException e) {
+            throw refused("must begin with a known currency code", "Maybe EUR, USD or GBP.");
+        }
+        throw refused("must begin with a currency code of three capital letters", "Maybe EUR 12.50.");
+    }
+
+    boolean take(char c) {
+        if (at < text.length() && text.charAt(at) == c) {
+            at++;
+            blanks();
+            return true;
+        }
+        return false;
+    }
+
+    void end() {
+        if (at < text.length()) {
+            throw refused("must end here", "");
+        }
+    }
+
+    RefusedException refused(String limit, String hint) {
+        String place = at >= text.length() ? " at its end" : " at character " + (at + 1) + " ('" + text.substring(at) + "')";
+        return new RefusedException(what, "'" + text + "'", limit + place, hint);
+    }
+
+    private void blanks() {
+        while (at < text.length() && (Character.isWhitespace(text.charAt(at)) || Character.isSpaceChar(text.charAt(at)))) {
+            at++;
+        }
+    }
+}
