@@ -228,15 +228,17 @@ public final class Door {
      *
      * @param parameter its name, for the refusal
      * @param text      the text
-     * @return the text without the blanks around it
+     * @return the text without the blanks around it, no-break ones included
      * @throws RefusedException if it cannot be accepted
      */
     public static String text(String parameter, @Nullable String text) {
-        if (StringUtils.isBlank(text)) {
+        String plain = text == null ? "" : TextReader.plain(text);
+        if (text == null || plain.isBlank()) {
             throw new RefusedException(
                     parameter, text == null ? "absent" : "blank", "must be a text", "Maybe give it a short name.");
         }
-        String trimmed = text.strip();
+        // String.strip would leave no-break spaces.
+        String trimmed = text.substring(StringUtils.indexOfAnyBut(plain, ' '), plain.stripTrailing().length());
         if (trimmed.length() > LONGEST_NAME || trimmed.chars().anyMatch(Character::isISOControl)) {
             throw new RefusedException(
                     parameter,

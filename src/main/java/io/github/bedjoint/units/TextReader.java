@@ -41,7 +41,7 @@ final class TextReader {
     }
 
     /** Typographic primes and quotation marks mean feet and inches just the same; any space is a blank. One character for one. */
-    private static String plain(String text) {
+    static String plain(String text) {
         StringBuilder plain = new StringBuilder(StringUtils.replaceChars(text, "′’″”", "''\"\""));
         for (int i = 0; i < plain.length(); i++) {
             if (Character.isWhitespace(plain.charAt(i)) || Character.isSpaceChar(plain.charAt(i))) {

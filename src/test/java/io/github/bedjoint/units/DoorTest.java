@@ -158,11 +158,12 @@ class DoorTest {
     @Test
     void text_accepted_isStripped() {
         assertThat(Door.text("name", "  Mill Lane, east gable ")).isEqualTo("Mill Lane, east gable");
+        assertThat(Door.text("name", "\u00a0 Mill\u00a0Lane \u2007")).isEqualTo("Mill\u00a0Lane");
         assertThat(Door.text("name", "x".repeat(200))).hasSize(200);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "\t\n", "two\nlines", "bell\u0007", "c1\u0085control", "del\u007f"})
+    @ValueSource(strings = {"", " ", "\t\n", "\u00a0", "two\nlines", "bell\u0007", "c1\u0085control", "del\u007f"})
     void text_blankOrWithControls_isRefusedWithoutRepeatingThem(String text) {
         RefusedException refused = catchThrowableOfType(RefusedException.class, () -> Door.text("name", text));
         assertThat(refused.parameter()).isEqualTo("name");
