@@ -83,7 +83,7 @@ final class WallReader {
         return switch (f.word("kind", JointProfile.Kind.class)) {
             case FLUSH -> JointProfile.flush();
             case RAKED -> JointProfile.raked(f.read("depth", Read::length));
-            case VEE -> JointProfile.vee(Door.of(angle(f), JointProfile.DEGREE));
+            case V -> JointProfile.vee(Door.of(angle(f), JointProfile.DEGREE));
             case CONCAVE -> JointProfile.concave(f.read("sagitta", Read::length));
             case HALF_ROUND -> JointProfile.halfRound();
             case STRUCK -> JointProfile.struck(f.read("recess", Read::length));
