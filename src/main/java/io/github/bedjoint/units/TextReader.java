@@ -184,7 +184,6 @@ final class TextReader {
             throw refused(name.isEmpty() ? "must go on with a unit" : "must have another unit than '" + name + "'", oneOf(measures));
         }
         at = end;
-        blanks();
         return entry;
     }
 

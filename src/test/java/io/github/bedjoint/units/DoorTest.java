@@ -77,6 +77,7 @@ class DoorTest {
         assertThat(interval(3, ShopUnits.CELSIUS, Quantity.Scale.RELATIVE)).isEqualTo(3);
         assertThat(interval(3, ShopUnits.KELVIN, Quantity.Scale.ABSOLUTE)).isEqualTo(3);
         assertThat(interval(3, ShopUnits.KELVIN, Quantity.Scale.RELATIVE)).isEqualTo(3);
+        assertThat(interval(3, ShopUnits.KELVIN.shift(100), Quantity.Scale.RELATIVE)).isCloseTo(3, within(1e-12));
         assertThat(interval(3000, MetricPrefix.MILLI(Units.KELVIN), Quantity.Scale.RELATIVE)).isCloseTo(3, within(1e-12));
     }
 
@@ -209,6 +210,7 @@ class DoorTest {
     void refusal_seenFromFurtherOut_hasTheLongerName() {
         RefusedException inner = new RefusedException("width", "0 m", "must be more than 0 m", "");
         assertThat(inner).hasMessage("width is 0 m, but must be more than 0 m.");
+        assertThat(new RefusedException("width", "0 m", "must be more than 0 m", "Maybe wait.").within("w.").hint()).isEqualTo("Maybe wait.");
         RefusedException outer = inner.within("walls[0].");
         assertThat(outer).hasMessage("walls[0].width is 0 m, but must be more than 0 m.");
         assertThat(outer.parameter()).isEqualTo("walls[0].width");
