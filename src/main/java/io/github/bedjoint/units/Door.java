@@ -93,6 +93,20 @@ public final class Door {
     }
 
     /**
+     * A number that is already in the inner unit.
+     *
+     * @param measure   what it is
+     * @param inner     the number in the inner unit
+     * @param parameter its name, for the refusal
+     * @param range     what is accepted, in the inner unit
+     * @return the number
+     * @throws RefusedException if it is NaN, infinite or out of range
+     */
+    public static double in(Measure measure, double inner, String parameter, Range range) {
+        return range.contains(inner) ? inner : checked(measure, parameter, inner, range, measure.print(inner, UnitStyle.METRIC));
+    }
+
+    /**
      * A length in metres.
      *
      * @param parameter its name, for the refusal

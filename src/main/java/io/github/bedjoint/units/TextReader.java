@@ -113,7 +113,8 @@ final class TextReader {
     /** A number with a point, a fraction, or a whole number and a fraction. */
     BigDecimal decimal() {
         BigDecimal first = digits(true);
-        if (take('/')) {
+        if (isFraction(first)) {
+            take('/');
             return over(first);
         }
         int mark = at;
@@ -125,6 +126,11 @@ final class TextReader {
             at = mark;
         }
         return first;
+    }
+
+    /** A slash between whole numbers; a slash before a unit belongs to a rate. */
+    private boolean isFraction(BigDecimal first) {
+        return first.scale() <= 0 && text.startsWith("/", at) && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
     }
 
     private BigDecimal over(BigDecimal numerator) {
