@@ -118,8 +118,10 @@ class DoorTest {
             assertThatThrownBy(() -> Door.lengthM("width", foreign(Double.NEGATIVE_INFINITY, unit), ANY))
                     .isInstanceOf(RefusedException.class).hasMessageStartingWith("width is -Infinity ");
         }
-        assertThatThrownBy(() -> Door.length(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Door.of(Double.POSITIVE_INFINITY, ShopUnits.INCH)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Door.length(Double.NaN)).isInstanceOf(RefusedException.class).hasMessageStartingWith("quantity is NaN m, but must be finite.");
+        assertThatThrownBy(() -> Door.area(Double.NaN)).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> Door.time(Double.NEGATIVE_INFINITY)).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> Door.of(Double.POSITIVE_INFINITY, ShopUnits.INCH)).hasMessageStartingWith("quantity is Infinity in, but must be finite.");
     }
 
     @Test
@@ -146,6 +148,14 @@ class DoorTest {
         assertThatThrownBy(() -> Door.number("margin", 1, Range.BELOW_ONE)).hasMessageContaining("must be at least 0 and less than 1");
         assertThatThrownBy(() -> Door.number("share", Double.NaN, Range.SHARE)).hasMessageStartingWith("share is NaN, but ");
         assertThatThrownBy(() -> Door.number("share", 1e-9, Range.above(0.1, 1))).hasMessageStartingWith("share is 0.000000001, but ");
+    }
+
+    @Test
+    void in_numberAlreadyInner_isCheckedAgainstItsRange() {
+        assertThat(Door.in(Measure.LENGTH, 1.5, "width", Range.POSITIVE)).isEqualTo(1.5);
+        assertThatThrownBy(() -> Door.in(Measure.LENGTH, -1.5, "width", Range.POSITIVE))
+                .hasMessageStartingWith("width is -1.5 m, but must be more than 0 m and at most 10000 m.");
+        assertThatThrownBy(() -> Door.in(Measure.TIME, Double.NaN, "wait", Range.NOT_NEGATIVE)).isInstanceOf(RefusedException.class);
     }
 
     @Test

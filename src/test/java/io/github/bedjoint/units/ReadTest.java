@@ -188,7 +188,7 @@ class ReadTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1E5 m", "0x10 m", "٣ m", "५ m", "+3 m", "--3 m", "3 -1 m", "1/2/3 in", "6 5 in", "1.2.3 m", "5' 6", "5' -6\"", "3 M", "3 IN",
+    @ValueSource(strings = {"1E5 m", "0x10 m", "٣ m", "५ m", "+3 m", "--3 m", "3 -1 m", "1/2/3 in", "1.5/2 in", "5/m", "6 5 in", "1.2.3 m", "5' 6", "5' -6\"", "3 M", "3 IN",
         "1.000,5 m", "12ft6", "½ in"})
     void length_otherwiseWritten_isRefused(String text) {
         RefusedException refused = catchThrowableOfType(RefusedException.class, () -> Read.length(text));
