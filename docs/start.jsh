@@ -1,3 +1,16 @@
+import io.github.bedjoint.units.*;
+import io.github.bedjoint.working.*;
+import io.github.bedjoint.texture.*;
+import io.github.bedjoint.film.*;
+import io.github.bedjoint.survey.*;
+import io.github.bedjoint.conditions.*;
+import io.github.bedjoint.layout.*;
+import io.github.bedjoint.rolls.*;
+import io.github.bedjoint.labour.*;
+import io.github.bedjoint.schedule.*;
+import io.github.bedjoint.price.*;
+import io.github.bedjoint.job.*;
+import io.github.bedjoint.jobfile.*;
 import java.math.RoundingMode;
 import java.time.*;
 import java.util.*;

@@ -19,4 +19,15 @@ module io.github.bedjoint {
     // One line a package, in the order of the floors; javac refuses the export of a package without a type.
     exports io.github.bedjoint.units;
     exports io.github.bedjoint.working;
+    exports io.github.bedjoint.texture;
+    exports io.github.bedjoint.film;
+    exports io.github.bedjoint.survey;
+    exports io.github.bedjoint.conditions;
+    exports io.github.bedjoint.layout;
+    exports io.github.bedjoint.rolls;
+    exports io.github.bedjoint.labour;
+    exports io.github.bedjoint.schedule;
+    exports io.github.bedjoint.price;
+    exports io.github.bedjoint.job;
+    exports io.github.bedjoint.jobfile;
 }

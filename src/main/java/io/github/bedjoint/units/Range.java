@@ -19,11 +19,28 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
     public static final Range BELOW_ONE = new Range(0, false, 1, true);
 
     /**
+     * Checks the ends.
+     *
+     * @param low      the lower end, finite
+     * @param lowOpen  whether the lower end itself is refused
+     * @param high     the upper end, finite and not below the lower
+     * @param highOpen whether the upper end itself is refused
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
+     */
+    public Range {
+        if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
+            throw new RefusedException(
+                    "range", low + " to " + high, "must run from one finite number up to another", "Maybe the ends are the wrong way round.");
+        }
+    }
+
+    /**
      * A range whose ends are accepted.
      *
      * @param low  the lower end, in the inner unit
      * @param high the upper end, in the inner unit
      * @return the range
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
      */
     public static Range closed(double low, double high) {
         return new Range(low, false, high, false);
@@ -35,6 +52,7 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
      * @param low  the lower end, in the inner unit
      * @param high the upper end, in the inner unit
      * @return the range
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
      */
     public static Range above(double low, double high) {
         return new Range(low, true, high, false);

@@ -30,7 +30,7 @@ final class HtmlPrinter {
 
     private void print(Working working, XMLStreamWriter out, @Nullable CurrencyUnit outer) throws XMLStreamException {
         CurrencyUnit currency = working.currency().orElse(outer);
-        if (shown.isRepeated(working)) {
+        if (shown.isRepeated(working, currency)) {
             element(out, "p", working.title() + ": " + shown.result(working, currency) + " (shown above)");
             return;
         }
@@ -59,7 +59,15 @@ final class HtmlPrinter {
 
     private static void element(XMLStreamWriter out, String name, String text) throws XMLStreamException {
         out.writeStartElement(name);
-        out.writeCharacters(text);
+        out.writeCharacters(text.codePoints()
+                .map(c -> isXml(c) ? c : '\uFFFD')
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString());
         out.writeEndElement();
+    }
+
+    /** The characters of XML 1.0, production 2 (Char); the writer passes others on as they are. */
+    private static boolean isXml(int c) {
+        return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
     }
 }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * How a figure came about: a formula with the values that were put in, and the working of those values; or a heading over several.
  *
  * <p>An immutable tree. Values are in inner units, exactly as the result stored them; money is decimal. A part explains the letter
- * that its own formula gives; parts that give no letter of this formula are shown after it.
+ * that its own formula gives, or belongs to the heading. Printed are the formula with its values first, then the parts.
  */
 public final class Working {
     private final String title;
@@ -66,7 +66,7 @@ public final class Working {
      * @throws IllegalArgumentException if the formula is not the sum of its one symbol
      */
     public static Working sum(Formula formula, Number total, List<? extends Number> terms) {
-        if (formula.symbols().size() != 1 || !formula.text().equals("sum(" + formula.symbols().get(0).name() + ")")) {
+        if (!isSum(formula)) {
             throw new IllegalArgumentException(formula.id() + " is not a plain sum");
         }
         return new Working(formula.title(), formula, total, List.copyOf(terms), List.of(), null, "");
@@ -106,7 +106,7 @@ public final class Working {
     }
 
     /**
-     * The same with a remark for the reader, such as a rounding that took place before.
+     * The same with a remark for the reader, such as a rounding that took place before, in place of any it had.
      *
      * @param words one sentence
      * @return a new working
@@ -116,7 +116,7 @@ public final class Working {
     }
 
     /**
-     * The same with the currency in which money in it and below it is printed.
+     * The same with the currency in which money in it and below it is printed; a part that names its own keeps it.
      *
      * @param money the currency
      * @return a new working
@@ -206,7 +206,11 @@ public final class Working {
 
     /** Whether the values are the terms of one sum. */
     boolean isSum() {
-        return formula != null && formula.symbols().size() == 1 && formula.text().startsWith("sum(");
+        return formula != null && isSum(formula);
+    }
+
+    private static boolean isSum(Formula formula) {
+        return formula.symbols().size() == 1 && formula.text().equals("sum(" + formula.symbols().get(0).name() + ")");
     }
 
     /**

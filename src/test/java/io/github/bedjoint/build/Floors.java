@@ -51,6 +51,7 @@ final class Floors {
     private static final Pattern PACKAGE = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)\\s*;");
     /** The package part of a qualified name of ours: lower-case segments; the type begins with a capital or is "*". */
     private static final Pattern USE = Pattern.compile("\\b" + Pattern.quote(ROOT) + "((?:\\.[a-z]\\w*+)*+)\\s*+\\.\\s*+[A-Z*]");
+    private static final Pattern NULL_MARKED = Pattern.compile("@(org\\.jspecify\\.annotations\\.)?NullMarked\\b");
     private static final Pattern SHUNNED = Pattern.compile("(^|\\.)(util|utils|common|impl|internal)(\\.|$)");
 
     private Floors() {
@@ -101,7 +102,7 @@ final class Floors {
             faults.addAll(faultsOf(file));
         }
         Map<Boolean, TreeSet<String>> packages = files.stream().collect(Collectors.partitioningBy(
-                f -> f.isPackageInfo() && f.code().contains("@NullMarked"),
+                f -> f.isPackageInfo() && NULL_MARKED.matcher(f.code()).find(),
                 Collectors.mapping(SourceFile::packageName, Collectors.toCollection(TreeSet::new))));
         packages.get(false).stream()
                 .filter(p -> !packages.get(true).contains(p))

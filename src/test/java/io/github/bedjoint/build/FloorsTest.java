@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.bedjoint.build.Floors.SourceFile;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -24,17 +25,30 @@ class FloorsTest {
 
     @Test
     void moduleInfo_exports_everyPackageButTheApp() {
-        TreeSet<String> withTypes = Floors.read(MAIN).stream()
+        String module = new SourceFile("module-info.java", Floors.text(MAIN.resolve("module-info.java"))).code();
+
+        assertThat(named("exports\\s+([\\w.]+)\\s*;", module)).containsExactlyInAnyOrderElementsOf(open());
+    }
+
+    @Test
+    void startOfTheShell_imports_everyPackageButTheApp() {
+        String start = Floors.text(Project.root().resolve("docs/start.jsh"));
+
+        assertThat(named("import (io\\.github\\.bedjoint\\.[\\w.]+)\\.\\*;", start))
+                .containsExactlyInAnyOrderElementsOf(open());
+    }
+
+    /** The packages that others see. */
+    private static Set<String> open() {
+        return Floors.read(MAIN).stream()
                 .filter(f -> !f.isPackageInfo())
                 .map(SourceFile::packageName)
                 .filter(p -> !p.equals(Floors.ROOT + ".app"))
                 .collect(Collectors.toCollection(TreeSet::new));
-        String module = new SourceFile("module-info.java", Floors.text(MAIN.resolve("module-info.java"))).code();
+    }
 
-        List<String> exported = Pattern.compile("exports\\s+([\\w.]+)\\s*;").matcher(module).results()
-                .map(r -> r.group(1)).toList();
-
-        assertThat(exported).containsExactlyInAnyOrderElementsOf(withTypes);
+    private static List<String> named(String pattern, String text) {
+        return Pattern.compile(pattern).matcher(text).results().map(r -> r.group(1)).toList();
     }
 
     @Test

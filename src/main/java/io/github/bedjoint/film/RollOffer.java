@@ -1,0 +1,153 @@
+package io.github.bedjoint.film;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A roll that can be had: bought at a price, or taken from stock at the value the shop gives it.
+ *
+ * <p>Without more it can be had any number of times and is of no known lot. The length is rounded down to whole steps. Immutable.
+ */
+public final class RollOffer {
+    /** What {@link #available()} says where there is no limit. */
+    public static final int UNLIMITED = -1;
+
+    private static final int MOST = 1_000_000;
+
+    private final String id;
+    private final long lengthSteps;
+    private final Money price;
+    private final int available;
+    private final String lot;
+
+    private RollOffer(String id, long lengthSteps, Money price, int available, String lot) {
+        this.id = id;
+        this.lengthSteps = lengthSteps;
+        this.price = price;
+        this.available = available;
+        this.lot = lot;
+    }
+
+    /**
+     * A roll that can be had any number of times.
+     *
+     * @param id     how the offer is told from others
+     * @param length the length of the roll, above 0, at most 10 km
+     * @param price  the price of one roll, 0 or more
+     * @return the offer
+     * @throws RefusedException if the id is blank, the length out of range or the price negative
+     */
+    public static RollOffer of(String id, Quantity<Length> length, Money price) {
+        if (price.isNegative()) {
+            throw new RefusedException("roll price", price.toString(), "must not be negative", "Maybe a reduction was meant: make it a line.");
+        }
+        long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
+        return new RollOffer(Door.text("roll id", id), steps, price, UNLIMITED, "");
+    }
+
+    /**
+     * The same with a limited number of rolls.
+     *
+     * @param rolls how many can be had, 0 to a million
+     * @return the offer
+     * @throws RefusedException if the number is out of range
+     */
+    public RollOffer withAvailable(int rolls) {
+        return new RollOffer(id, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot);
+    }
+
+    /**
+     * The same from a known production lot; rolls of different lots may differ in colour and tack.
+     *
+     * @param name the lot's name
+     * @return the offer
+     * @throws RefusedException if the name is blank
+     */
+    public RollOffer withLot(String name) {
+        return new RollOffer(id, lengthSteps, price, available, Door.text("lot", name));
+    }
+
+    /**
+     * How the offer is told from others.
+     *
+     * @return the id
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * Length of the roll.
+     *
+     * @return whole steps, rounded down
+     */
+    public long lengthSteps() {
+        return lengthSteps;
+    }
+
+    /**
+     * Length of the roll as a quantity.
+     *
+     * @return the length in metres
+     */
+    public Quantity<Length> length() {
+        return Steps.toLength(lengthSteps);
+    }
+
+    /**
+     * Price of one roll.
+     *
+     * @return the price, 0 or more
+     */
+    public Money price() {
+        return price;
+    }
+
+    /**
+     * How many rolls can be had.
+     *
+     * @return 0 or more, or {@link #UNLIMITED}
+     */
+    public int available() {
+        return available;
+    }
+
+    /**
+     * The production lot.
+     *
+     * @return its name, or an empty text where it is not known
+     */
+    public String lot() {
+        return lot;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof RollOffer that
+                && id.equals(that.id)
+                && lengthSteps == that.lengthSteps
+                && price.equals(that.price)
+                && available == that.available
+                && lot.equals(that.lot);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, lengthSteps, price, available, lot);
+    }
+
+    /** Id, length and price: {@code long, 45.72 m, USD 512.00}. */
+    @Override
+    public String toString() {
+        return id + ", " + Measure.STEPS.print(lengthSteps, UnitStyle.METRIC) + ", " + price;
+    }
+}

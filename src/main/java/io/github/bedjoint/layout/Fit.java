@@ -1,0 +1,9 @@
+package io.github.bedjoint.layout;
+
+/** How a wall's width is shared out among the panels. */
+public enum Fit {
+    /** Panels of the full printable width from the starting side on; the last one is trimmed. */
+    FULL_WIDTH,
+    /** Panels of equal width, to a step. */
+    EQUALISED
+}

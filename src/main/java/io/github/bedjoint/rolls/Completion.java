@@ -1,0 +1,185 @@
+package io.github.bedjoint.rolls;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Tries every way to cut the panels from exactly given rolls, roll by roll, within the length that may be wasted.
+ *
+ * <p>A filling is skipped if one more panel fits, or if a panel in it can change places with a longer one that is left:
+ * such a filling is never better than the fuller one. Among like rolls that come last, the longest panel left goes into
+ * the next roll. States seen to fail are not tried again.
+ */
+final class Completion {
+
+    /** What a search found. */
+    enum End {
+        /** The panels fit; see {@link #patterns}. */
+        FITS,
+        /** Every way was tried. */
+        IMPOSSIBLE,
+        /** The work is over. */
+        UNSURE
+    }
+
+    private static final int MAX_STATES = 100_000;
+
+    private final Model model;
+    private final Work work;
+    private final List<RollSearch.Prices> lists;
+    private final int[] types;
+    private final long[] roomAfter;
+    private final int[] open;
+    private final Set<String> failed = new HashSet<>();
+    private final List<Pattern> done = new ArrayList<>();
+
+    Completion(Model exact, List<RollSearch.Prices> lists, Work work) {
+        this.model = exact;
+        this.lists = lists;
+        this.work = work;
+        types = IntStream.range(0, exact.types())
+                .boxed()
+                .sorted(Comparator.comparingLong(r -> exact.cap[r]))
+                .flatMap(r -> Collections.nCopies(exact.supply[r], r).stream())
+                .mapToInt(Integer::intValue)
+                .toArray();
+        roomAfter = new long[types.length + 1];
+        for (int k = types.length - 1; k >= 0; k--) {
+            roomAfter[k] = roomAfter[k + 1] + exact.cap[types[k]];
+        }
+        open = exact.demand.clone();
+    }
+
+    List<Pattern> patterns() {
+        return List.copyOf(done);
+    }
+
+    End run() {
+        boolean fits = next(0);
+        return fits ? End.FITS : work.isOver() ? End.UNSURE : End.IMPOSSIBLE;
+    }
+
+    private boolean next(int roll) {
+        long load = model.load(open);
+        if (load == 0) {
+            return true;
+        }
+        if (roll == types.length || load > roomAfter[roll] || work.isOver() || isOverpriced(roll)) {
+            return false;
+        }
+        String state = state(roll);
+        if (failed.contains(state)) {
+            return false;
+        }
+        long waste = roomAfter[roll] - load;
+        int type = types[roll];
+        int[] counts = new int[open.length];
+        boolean last = type == types[types.length - 1];
+        int first = 0;
+        while (open[first] == 0) {
+            first++;
+        }
+        if (!last || model.fits(first, type)) {
+            if (last) {
+                counts[first]++;
+                open[first]--;
+            }
+            long room = model.cap[type] - (last ? model.size[first] : 0);
+            if (fill(roll, last ? first : 0, room, waste, counts)) {
+                return true;
+            }
+            if (last) {
+                open[first]++;
+            }
+        }
+        if (failed.size() < MAX_STATES && !work.isOver()) {
+            failed.add(state);
+        }
+        return false;
+    }
+
+    /** Compact and exact: one character a number (there are never more than a million pieces; most counts are small). */
+    private String state(int roll) {
+        char[] text = new char[2 * open.length + 2];
+        int n = 0;
+        text[n++] = (char) (roll >>> 15);
+        text[n++] = (char) (roll & 0x7fff);
+        for (int count : open) {
+            if (count > 0x7fff) {
+                text[n++] = (char) (0x8000 | count >>> 15);
+            }
+            text[n++] = (char) (count & 0x7fff);
+        }
+        return new String(text, 0, n);
+    }
+
+    /** Adds panels from {@code item} on in every way, the longest first, then closes the roll as it is. */
+    private boolean fill(int roll, int item, long room, long waste, int[] counts) {
+        work.spend(2);
+        int type = types[roll];
+        for (int i = item; i < open.length && !work.isOver(); i++) {
+            if (open[i] == 0 || model.size[i] > room || !model.fits(i, type)) {
+                continue;
+            }
+            for (int c = (int) Math.min(open[i], room / model.size[i]); c > 0; c--) {
+                counts[i] += c;
+                open[i] -= c;
+                if (fill(roll, i + 1, room - c * model.size[i], waste, counts)) {
+                    return true;
+                }
+                counts[i] -= c;
+                open[i] += c;
+            }
+        }
+        return room <= waste && !work.isOver() && !isImprovable(type, room, counts) && close(roll, counts);
+    }
+
+    private boolean close(int roll, int[] counts) {
+        done.add(new Pattern(types[roll], counts.clone()));
+        if (next(roll + 1)) {
+            return true;
+        }
+        done.remove(done.size() - 1);
+        return false;
+    }
+
+    /** One more panel fits, or a longer one can replace one of these. */
+    private boolean isImprovable(int type, long room, int[] counts) {
+        for (int j = 0; j < open.length; j++) {
+            if (open[j] > 0 && model.fits(j, type)) {
+                if (model.size[j] <= room) {
+                    return true;
+                }
+                for (int i = j + 1; i < open.length && model.size[j] - model.size[i] <= room; i++) {
+                    if (counts[i] > 0 && model.size[i] < model.size[j] && model.width[i] <= model.width[j]) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Panels left are priced above what the rolls left hold. */
+    private boolean isOverpriced(int roll) {
+        for (RollSearch.Prices list : lists) {
+            long needed = 0;
+            for (int i = 0; i < open.length; i++) {
+                needed += list.price()[i] * open[i];
+            }
+            for (int k = roll; k < types.length; k++) {
+                needed -= list.held()[types[k]];
+            }
+            if (needed > 0) {
+                return true;
+            }
+        }
+        work.spend(lists.size() * (long) open.length / 4);
+        return false;
+    }
+}

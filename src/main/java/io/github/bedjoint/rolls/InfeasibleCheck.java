@@ -1,0 +1,61 @@
+package io.github.bedjoint.rolls;
+
+/** Checks the claim that a job has no plan. */
+final class InfeasibleCheck {
+
+    private InfeasibleCheck() {}
+
+    static PlanChecker.Verdict check(RollPlan plan) {
+        if (!plan.rolls().isEmpty() || plan.shortages().isEmpty()) {
+            return PlanChecker.Verdict.no("called impossible with rolls or without a reason");
+        }
+        for (Shortage shortage : plan.shortages()) {
+            if (!holds(plan, shortage)) {
+                return PlanChecker.Verdict.no("the shortage " + shortage + " is not there");
+            }
+        }
+        return PlanChecker.Verdict.yes();
+    }
+
+    private static boolean holds(RollPlan plan, Shortage shortage) {
+        CuttingTerms terms = plan.terms();
+        switch (shortage.reason()) {
+            case CUT_TOO_WIDE, CUT_TOO_LONG -> {
+                Cut cut = plan.cuts().stream()
+                        .filter(c -> c.id().equals(shortage.cutId()))
+                        .findFirst()
+                        .orElse(null);
+                return cut != null
+                        && plan.stock().stream()
+                                .noneMatch(s -> s.available() != 0
+                                        && s.widthSteps() >= cut.widthSteps()
+                                        && s.lengthSteps() - terms.leadSteps() - terms.tailSteps()
+                                                >= cut.lengthSteps());
+            }
+            case STOCK_TOO_SHORT -> {
+                long needed = 0;
+                for (Cut cut : plan.cuts()) {
+                    long piece = cut.lengthSteps() + terms.gapSteps();
+                    needed = Math.addExact(needed, Math.multiplyExact(piece, (long) cut.quantity()));
+                }
+                long there = 0;
+                for (Stock row : plan.stock()) {
+                    long usable = row.lengthSteps() - terms.leadSteps() - terms.tailSteps() + terms.gapSteps();
+                    there = Math.addExact(there, Math.multiplyExact(Math.max(0, usable), (long) row.available()));
+                    if (row.available() == Stock.UNLIMITED) {
+                        return false;
+                    }
+                }
+                return needed > there;
+            }
+            case NO_ARRANGEMENT -> {
+                return BoundCheck.check(
+                                plan.cuts(), plan.stock(), terms, LotBound.IMPOSSIBLE, plan.certificate())
+                        .accepted();
+            }
+            default -> {
+                return false;
+            }
+        }
+    }
+}

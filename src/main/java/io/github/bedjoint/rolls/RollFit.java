@@ -1,0 +1,84 @@
+package io.github.bedjoint.rolls;
+
+import java.util.List;
+
+/** Decides whether given rolls can hold all panels: quick plans, then prices, then a dive, then everything. */
+final class RollFit {
+
+    /** The answer. */
+    enum End {
+        /** They can; see {@link #patterns}. */
+        FITS,
+        /** They cannot: see {@link #prices}. */
+        OVERPRICED,
+        /** They cannot: everything was tried. */
+        EXHAUSTED,
+        /** Not decided within the work. */
+        UNSURE
+    }
+
+    private static final long SHORT_SEARCH = 300_000;
+    private static final long LONG_SEARCH = 30_000_000;
+    private static final long DIVE = 60_000_000;
+
+    private final Model exact;
+    private final PatternPool pool;
+    private final List<RollSearch.Prices> lists;
+    private final Work work;
+    private List<Pattern> patterns = List.of();
+    private long[] prices = {};
+
+    RollFit(Model exact, PatternPool pool, List<RollSearch.Prices> lists, Work work) {
+        this.exact = exact;
+        this.pool = pool;
+        this.lists = lists;
+        this.work = work;
+    }
+
+    List<Pattern> patterns() {
+        return patterns;
+    }
+
+    long[] prices() {
+        return prices;
+    }
+
+    End run() {
+        Greedy greedy = new Greedy(exact, work);
+        patterns = greedy.best(greedy.lengthPrices(), 2, 0).rolls();
+        if (!patterns.isEmpty()) {
+            return End.FITS;
+        }
+        PatternLp lp = new PatternLp(exact, pool, work);
+        PatternLp.End end = lp.solve();
+        if (end == PatternLp.End.UNCOVERED) {
+            prices = lp.price.clone();
+            return End.OVERPRICED;
+        }
+        End tried = complete(SHORT_SEARCH);
+        if (tried != End.UNSURE) {
+            return tried;
+        }
+        if (end == PatternLp.End.SOLVED) {
+            Work part = work.part(DIVE);
+            patterns = new Dive(exact, pool, part).run(3);
+            work.take(part);
+            if (!patterns.isEmpty()) {
+                return End.FITS;
+            }
+        }
+        return complete(LONG_SEARCH);
+    }
+
+    private End complete(long most) {
+        Work part = work.part(most);
+        Completion completion = new Completion(exact, lists, part);
+        Completion.End end = completion.run();
+        work.take(part);
+        if (end == Completion.End.FITS) {
+            patterns = completion.patterns();
+            return End.FITS;
+        }
+        return end == Completion.End.IMPOSSIBLE ? End.EXHAUSTED : End.UNSURE;
+    }
+}

@@ -1,0 +1,88 @@
+package io.github.bedjoint.rolls;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Looks for the plain reasons why a job has no plan: before any search, and without one. */
+final class Shortages {
+
+    private Shortages() {}
+
+    static List<Shortage> of(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
+        List<Shortage> found = new ArrayList<>();
+        List<Stock> there = stock.stream().filter(s -> s.available() != 0).toList();
+        long widest = there.stream().mapToLong(Stock::widthSteps).max().orElse(0);
+        for (Cut cut : cuts) {
+            long longest = there.stream()
+                    .filter(s -> s.widthSteps() >= cut.widthSteps())
+                    .mapToLong(terms::usableSteps)
+                    .max()
+                    .orElse(0);
+            if (cut.widthSteps() > widest) {
+                found.add(new Shortage(Shortage.Reason.CUT_TOO_WIDE, cut.id(), cut.widthSteps(), widest));
+            } else if (cut.lengthSteps() > longest) {
+                found.add(new Shortage(
+                        Shortage.Reason.CUT_TOO_LONG, cut.id(), cut.lengthSteps(), Math.max(0, longest)));
+            }
+        }
+        if (found.isEmpty() && there.stream().noneMatch(s -> s.available() == Stock.UNLIMITED)) {
+            BigInteger needed = needed(cuts, terms);
+            BigInteger available = available(there, terms);
+            if (needed.compareTo(available) > 0) {
+                found.add(new Shortage(
+                        Shortage.Reason.STOCK_TOO_SHORT, "", needed.longValueExact(), available.longValueExact()));
+            }
+        }
+        return found;
+    }
+
+    /** Whole-number prices that show the first shortage: no roll holds the panel, or all rolls hold less than all panels. */
+    static Certificate certificate(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, Shortage shortage) {
+        boolean all = shortage.reason() == Shortage.Reason.STOCK_TOO_SHORT;
+        List<Long> prices = new ArrayList<>();
+        for (Cut cut : cuts) {
+            long one = cut.id().equals(shortage.cutId()) ? 1 : 0;
+            prices.add(all ? cut.lengthSteps() + terms.gapSteps() : one);
+        }
+        List<List<Long>> held = new ArrayList<>();
+        for (Stock roll : stock) {
+            List<Long> row = new ArrayList<>();
+            for (ModelMaker.Level level : ModelMaker.levels(roll, terms)) {
+                long room = terms.usableSteps(roll) - level.leastRemnant() + terms.gapSteps();
+                row.add(all ? Math.max(0, room) : 0);
+            }
+            held.add(row);
+        }
+        return new Certificate(List.of(new PriceList(prices, held)), List.of(), List.of());
+    }
+
+    /** The reason that only a search can find. */
+    static Shortage arrangement(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, boolean proven) {
+        boolean unlimited = stock.stream().anyMatch(s -> s.available() == Stock.UNLIMITED);
+        return new Shortage(
+                proven ? Shortage.Reason.NO_ARRANGEMENT : Shortage.Reason.UNDECIDED,
+                "",
+                needed(cuts, terms).longValueExact(),
+                unlimited ? Long.MAX_VALUE : available(stock, terms).longValueExact());
+    }
+
+    /** Each piece takes its gap along; each roll gives one gap, since there is none behind its last piece. */
+    private static BigInteger needed(List<Cut> cuts, CuttingTerms terms) {
+        BigInteger sum = BigInteger.ZERO;
+        for (Cut cut : cuts) {
+            sum = sum.add(BigInteger.valueOf(cut.lengthSteps() + terms.gapSteps())
+                    .multiply(BigInteger.valueOf(cut.quantity())));
+        }
+        return sum;
+    }
+
+    private static BigInteger available(List<Stock> stock, CuttingTerms terms) {
+        BigInteger sum = BigInteger.ZERO;
+        for (Stock roll : stock) {
+            sum = sum.add(BigInteger.valueOf(Math.max(0, terms.usableSteps(roll) + terms.gapSteps()))
+                    .multiply(BigInteger.valueOf(roll.available())));
+        }
+        return sum;
+    }
+}

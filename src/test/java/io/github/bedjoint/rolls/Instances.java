@@ -1,0 +1,68 @@
+package io.github.bedjoint.rolls;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads the published and the invented jobs; origin and licence are in {@code rolls/SOURCES.md}. */
+final class Instances {
+
+    /** One job with its best known value. */
+    record Instance(String kind, String family, String name, long best, List<Cut> cuts, List<Stock> stock) {
+
+        RollPlanner planner() {
+            return RollPlanner.withDefaults()
+                    .withLotRule(kind.equals("shoplot") ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    private Instances() {}
+
+    static List<Instance> of(String kind) {
+        List<Instance> found = new ArrayList<>();
+        for (String line : lines("index.csv")) {
+            String[] part = line.split(",", -1);
+            if (part[0].equals(kind)) {
+                found.add(read(part[0], part[1], part[2], Long.parseLong(part[7]), part[9]));
+            }
+        }
+        return found;
+    }
+
+    private static Instance read(String kind, String family, String name, long best, String file) {
+        List<Cut> cuts = new ArrayList<>();
+        List<Stock> stock = new ArrayList<>();
+        for (String line : lines(file)) {
+            String[] part = line.split(",", -1);
+            if (part[0].equals("record")) {
+                continue;
+            }
+            long width = part[1].isEmpty() ? 1 : Long.parseLong(part[1]);
+            long length = Long.parseLong(part[2]);
+            int count = Integer.parseInt(part[4]);
+            String group = part.length > 5 ? part[5] : "";
+            if (part[0].equals("stock")) {
+                stock.add(new Stock("S" + stock.size(), width, length, Long.parseLong(part[3]), count, group));
+            } else {
+                cuts.add(new Cut("P" + cuts.size(), width, length, count, group));
+            }
+        }
+        return new Instance(kind, family, name, best, cuts, stock);
+    }
+
+    private static List<String> lines(String file) {
+        try (InputStream in = Instances.class.getResourceAsStream("/rolls/" + file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

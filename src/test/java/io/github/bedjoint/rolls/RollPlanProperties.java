@@ -1,0 +1,43 @@
+package io.github.bedjoint.rolls;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** Plans of small random jobs against trying everything. */
+class RollPlanProperties {
+
+    @Property
+    void plan_anyRolls_isTheCheapestAndProven(@ForAll long seed) {
+        verify(SmallJobs.any(seed));
+    }
+
+    @Property
+    void plan_leadTailAndGap_isTheCheapestAndProven(@ForAll long seed) {
+        verify(SmallJobs.withTerms(seed));
+    }
+
+    @Property
+    void plan_remnantCredit_isTheCheapestAndProven(@ForAll long seed) {
+        verify(SmallJobs.withRemnants(seed));
+    }
+
+    @Property
+    void plan_oneLotPerWall_isTheCheapestAndProven(@ForAll long seed) {
+        verify(SmallJobs.withLots(seed));
+    }
+
+    private static void verify(SmallJobs.Job job) {
+        RollPlan plan = job.plan();
+        long best = job.best();
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+        if (best == Exhaustive.NONE) {
+            assertThat(plan.stop()).isEqualTo(Stop.INFEASIBLE);
+        } else {
+            assertThat(plan.stop()).isEqualTo(Stop.PROVEN);
+            assertThat(plan.cost()).isEqualTo(best);
+            assertThat(plan.lowerBound()).isEqualTo(best);
+        }
+    }
+}
