@@ -190,7 +190,7 @@ final class PatternLp {
             if (model.supply[model.kind[r]] == 0) {
                 continue;
             }
-            long value = knapsack.fill(r, price, model.demand, floor);
+            long value = knapsack.fill(r, price, model.demand, floor, Knapsack.Effort.BETTER);
             held[r] = knapsack.upper;
             if (value > floor) {
                 int used = (int) Arrays.stream(knapsack.pattern).filter(c -> c > 0).count();
