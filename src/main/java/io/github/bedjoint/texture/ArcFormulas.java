@@ -4,10 +4,11 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Working;
+import java.util.Map;
 
 /** Radius and angle of the arc of a concave joint, from its width and sagitta. */
 final class ArcFormulas {
-    static final PlacedFormula RADIUS = PlacedFormula.of(letters -> Formula.of(
+    static final Map<Joint.Place, Formula> RADIUS = JointLetters.both(letters -> Formula.of(
             letters.id("radius"),
             "Radius of the arc",
             letters.length("rho", "radius of the arc"),
@@ -15,8 +16,8 @@ final class ArcFormulas {
             Source.geometry("intersecting chords"),
             letters.length("j", "width"),
             letters.length("g", "sagitta")));
-    static final PlacedFormula ANGLE = PlacedFormula.of(letters -> Formula.of(
-            letters.id("half_angle"),
+    static final Map<Joint.Place, Formula> ANGLE = JointLetters.both(letters -> Formula.of(
+            letters.id("half-angle"),
             "Half the angle of the arc",
             letters.symbol("phi", Measure.ANGLE, "half the angle of the arc"),
             letters.text("2 * atan(2 * g_ / j_)"),

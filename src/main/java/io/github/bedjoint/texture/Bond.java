@@ -26,7 +26,7 @@ public enum Bond {
             new Symbol("l_s", Measure.LENGTH, "face length of a stretcher"),
             new Symbol("j_h", Measure.LENGTH, "width of the head joint"));
     static final Formula FLEMISH_LENGTH = Formula.of(
-            "texture.flemish_length",
+            "texture.flemish-length",
             "Mean face length in Flemish bond",
             new Symbol("l", Measure.LENGTH, "mean face length of a unit"),
             "(l_s + w) / 2",
@@ -34,7 +34,7 @@ public enum Bond {
             new Symbol("l_s", Measure.LENGTH, "face length of a stretcher"),
             new Symbol("w", Measure.LENGTH, "face length of a header"));
     static final Formula ENGLISH_LENGTH = Formula.of(
-            "texture.english_length",
+            "texture.english-length",
             "Mean face length in English bond",
             new Symbol("l", Measure.LENGTH, "mean face length of a unit"),
             "2 / (1 / (l_s + j_h) + 1 / (w + j_h)) - j_h",

@@ -11,27 +11,27 @@ final class CrossingFormulas {
     private static final Symbol BED_WIDTH = new Symbol("j_b", Measure.LENGTH, "width of the bed joint");
 
     static final Formula THROUGH = extra(
-            "crossing_through",
+            "crossing-through",
             "j_h * x_b",
             "the bed runs through; its step at the end of the head makes up for the part of its side that the head opens",
             HEAD_WIDTH,
             new Symbol("x_b", Measure.LENGTH, "length along the profile less the width of the bed joint"));
     static final Formula RAKED = extra(
-            "crossing_raked",
+            "crossing-raked",
             "2 * j_h * abs(d_b - d_h)",
             "the floors of bed and head meet in a step at each end of the head",
             HEAD_WIDTH,
             new Symbol("d_b", Measure.LENGTH, "depth of the bed joint"),
             new Symbol("d_h", Measure.LENGTH, "depth of the head joint"));
     static final Formula VEE = extra(
-            "crossing_vee",
+            "crossing-vee",
             "j_h * j_b * (1 / sin(t_b / 2) - 1)",
             "the deeper of two V grooves has their slope everywhere",
             HEAD_WIDTH,
             BED_WIDTH,
             new Symbol("t_b", Measure.ANGLE, "angle between the slopes of the bed joint"));
     static final Formula CONCAVE = extra(
-            "crossing_concave",
+            "crossing-concave",
             "8 * rho_b * (j_b / 2 * phi_b - g_b) - j_b^2",
             "the deeper of two crossing cylinders",
             new Symbol("rho_b", Measure.LENGTH, "radius of the arc of the bed joint"),
@@ -39,16 +39,16 @@ final class CrossingFormulas {
             new Symbol("phi_b", Measure.ANGLE, "half the angle of the arc of the bed joint"),
             new Symbol("g_b", Measure.LENGTH, "sagitta of the bed joint"));
     static final Formula HALF_ROUND =
-            extra("crossing_half_round", "(pi - 3) * j_b^2", "the deeper of two crossing half cylinders", BED_WIDTH);
+            extra("crossing-half-round", "(pi - 3) * j_b^2", "the deeper of two crossing half cylinders", BED_WIDTH);
     static final Formula DEEPER = extra(
-            "crossing_deeper",
+            "crossing-deeper",
             "A_x - j_h * j_b",
             "the deeper of two tooled grooves, its area by quadrature",
             new Symbol("A_x", Measure.AREA, "area along the deeper groove where the joints cross, by quadrature"),
             HEAD_WIDTH,
             BED_WIDTH);
     static final Formula STEPPED = extra(
-            "crossing_stepped",
+            "crossing-stepped",
             "j_h * (x_b - w_b) + S",
             "the bed runs through; the head ends at its edges with a step",
             HEAD_WIDTH,

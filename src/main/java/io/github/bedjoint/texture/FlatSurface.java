@@ -18,7 +18,7 @@ public final class FlatSurface implements Surface {
 
     /** Stretch of a film on a flat surface. */
     public static final Formula NO_STRETCH = Formula.of(
-            "texture.no_stretch",
+            "texture.no-stretch",
             "Stretch on a flat surface",
             Symbol.number("e", "stretch"),
             "0",

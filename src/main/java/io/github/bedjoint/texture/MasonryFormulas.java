@@ -38,11 +38,11 @@ final class MasonryFormulas {
             BED);
     static final Formula RATIO = ratio("texture.masonry", "Developed area ratio of masonry", Symbol.number("r", "developed area ratio"));
     static final Formula JOINTS = ratio(
-            "texture.masonry_joints",
+            "texture.masonry-joints",
             "Developed area ratio of masonry with smooth unit faces",
             Symbol.number("r_joints", "developed area ratio with smooth unit faces"));
     static final Formula SHARE = Formula.of(
-            "texture.joint_share",
+            "texture.joint-share",
             "Share of the wall that is joint",
             Symbol.number("s", "share of the wall that is joint"),
             "1 - l * h / C",
@@ -51,7 +51,7 @@ final class MasonryFormulas {
             HEIGHT,
             CELL);
     static final Formula ROUGH = Formula.of(
-            "texture.rough_faces",
+            "texture.rough-faces",
             "Developed area ratio of masonry with rough unit faces",
             Symbol.number("r", "developed area ratio"),
             "1 + (1 - s) * (r_face - 1) + (r_joints - 1)",
@@ -60,14 +60,14 @@ final class MasonryFormulas {
             Symbol.number("r_face", "developed area ratio of the unit faces"),
             Symbol.number("r_joints", "developed area ratio with smooth unit faces"));
     static final Formula FACE = Formula.of(
-            "texture.face_stretch",
+            "texture.face-stretch",
             "Stretch on the unit faces",
             FACE_STRETCH,
             "sqrt(r_face) - 1",
             Source.geometry("the area's ratio when a film stretches equally in both directions"),
             Symbol.number("r_face", "developed area ratio of the unit faces"));
     static final Formula LOCAL = Formula.of(
-            "texture.local_stretch",
+            "texture.local-stretch",
             "Local stretch",
             Symbol.number("e_l", "stretch at the steepest place"),
             "max(f, max(x_b / j_b, x_h / j_h))",
@@ -78,7 +78,7 @@ final class MasonryFormulas {
             HEAD_EXTRA,
             HEAD);
     static final Formula MEAN_UP = Formula.of(
-            "texture.mean_stretch_up",
+            "texture.mean-stretch-up",
             "Mean stretch up the wall",
             Symbol.number("e_up", "mean stretch up the wall"),
             "(h * f + x_b) / (h + j_b)",
@@ -88,7 +88,7 @@ final class MasonryFormulas {
             BED_EXTRA,
             BED);
     static final Formula MEAN_ALONG = Formula.of(
-            "texture.mean_stretch_along",
+            "texture.mean-stretch-along",
             "Mean stretch along the wall",
             Symbol.number("e_along", "mean stretch along the wall"),
             "(l * f + x_h) / (l + j_h)",
@@ -98,7 +98,7 @@ final class MasonryFormulas {
             HEAD_EXTRA,
             HEAD);
     static final Formula COUNT = Formula.of(
-            "texture.unit_count",
+            "texture.unit-count",
             "Units in an area",
             Symbol.number("n", "number of units, not rounded"),
             "A / C",
@@ -106,7 +106,7 @@ final class MasonryFormulas {
             new Symbol("A", Measure.AREA, "area of the wall"),
             CELL);
     static final Formula BED_LENGTH = Formula.of(
-            "texture.bed_length",
+            "texture.bed-length",
             "Length of bed joints in an area",
             new Symbol("L_b", Measure.LENGTH, "length of the bed joints"),
             "A / (h + j_b)",
@@ -115,7 +115,7 @@ final class MasonryFormulas {
             HEIGHT,
             BED);
     static final Formula HEAD_LENGTH = Formula.of(
-            "texture.head_length",
+            "texture.head-length",
             "Length of head joints in an area",
             new Symbol("L_h", Measure.LENGTH, "length of the head joints, each over the full height of its course"),
             "A / (l + j_h)",
