@@ -18,7 +18,8 @@ final class RollFit {
     }
 
     private static final long SHORT_SEARCH = 300_000;
-    private static final long LONG_SEARCH = 30_000_000;
+    private static final long LEAST_LONG_SEARCH = 20_000_000;
+    private static final long MOST_LONG_SEARCH = 100_000_000;
     private static final long DIVE = 60_000_000;
 
     private final Model exact;
@@ -55,7 +56,7 @@ final class RollFit {
             prices = lp.price.clone();
             return End.OVERPRICED;
         }
-        End tried = complete(SHORT_SEARCH);
+        End tried = complete(SHORT_SEARCH, false);
         if (tried != End.UNSURE) {
             return tried;
         }
@@ -67,12 +68,15 @@ final class RollFit {
                 return End.FITS;
             }
         }
-        return complete(LONG_SEARCH);
+        // With few distinct panels the relaxed problem is quick and a complete search has a chance.
+        long distinct = exact.items();
+        long most = Math.min(MOST_LONG_SEARCH, 100_000_000_000L / (distinct * distinct));
+        return complete(Math.max(LEAST_LONG_SEARCH, most), true);
     }
 
-    private End complete(long most) {
+    private End complete(long most, boolean deep) {
         Work part = work.part(most);
-        Completion completion = new Completion(exact, lists, part);
+        Completion completion = new Completion(exact, lists, pool, deep, part);
         Completion.End end = completion.run();
         work.take(part);
         if (end == Completion.End.FITS) {

@@ -17,7 +17,26 @@ final class RollSearch {
     record Found(List<Pattern> rolls, long cost, long bound, List<Prices> prices, List<int[]> exhausted) {}
 
     /** A price list of the model. */
-    record Prices(long[] price, long[] held) {}
+    record Prices(long[] price, long[] held) {
+
+        /** Finds out what each type of roll holds at most. */
+        static Prices of(long[] price, Model model, Knapsack knapsack) {
+            long[] held = new long[model.types()];
+            for (int r = 0; r < held.length; r++) {
+                knapsack.fill(r, price, model.demand, 0, Knapsack.Effort.BEST);
+                held[r] = knapsack.upper;
+            }
+            return new Prices(price.clone(), held);
+        }
+
+        long priceOf(int[] panels) {
+            long sum = 0;
+            for (int i = 0; i < price.length; i++) {
+                sum += price[i] * panels[i];
+            }
+            return sum;
+        }
+    }
 
     private final Model model;
     private final Work work;
@@ -101,16 +120,8 @@ final class RollSearch {
     }
 
     private void addPrices(long[] price) {
-        long[] held = new long[model.types()];
-        for (int r = 0; r < held.length; r++) {
-            knapsack.fill(r, price, model.demand, 0, Knapsack.Effort.BEST);
-            held[r] = knapsack.upper;
-        }
-        long needed = 0;
-        for (int i = 0; i < price.length; i++) {
-            needed += price[i] * model.demand[i];
-        }
-        counts.add(new RollCounts.Row(held, needed));
-        prices.add(new Prices(price.clone(), held));
+        Prices list = Prices.of(price, model, knapsack);
+        counts.add(new RollCounts.Row(list.held(), list.priceOf(model.demand)));
+        prices.add(list);
     }
 }
