@@ -31,7 +31,7 @@ final class Completion {
 
     private final Model model;
     private final Work work;
-    private final List<RollSearch.Prices> lists;
+    private final List<Prices> lists;
     private final PatternPool pool;
     private final boolean deep;
     private final Knapsack knapsack;
@@ -47,7 +47,7 @@ final class Completion {
      * @param deep whether to solve the relaxed problem for what is left after each roll; its prices, where they show that
      *     nothing fits, are added to the lists
      */
-    Completion(Model exact, List<RollSearch.Prices> lists, PatternPool pool, boolean deep, Work work) {
+    Completion(Model exact, List<Prices> lists, PatternPool pool, boolean deep, Work work) {
         this.model = exact;
         this.pool = pool;
         this.deep = deep;
@@ -202,7 +202,7 @@ final class Completion {
             return false;
         }
         // Kept only if it also shows it where all panels may be used, as a checker will read it.
-        RollSearch.Prices list = RollSearch.Prices.of(lp.price, model, knapsack);
+        Prices list = Prices.of(lp.price, model, knapsack);
         if (!isOverpriced(list, roll)) {
             return false;
         }
@@ -212,7 +212,7 @@ final class Completion {
 
     /** Panels left are priced above what the rolls left hold. */
     private boolean isOverpriced(int roll) {
-        for (RollSearch.Prices list : lists) {
+        for (Prices list : lists) {
             if (isOverpriced(list, roll)) {
                 return true;
             }
@@ -220,7 +220,7 @@ final class Completion {
         return false;
     }
 
-    private boolean isOverpriced(RollSearch.Prices list, int roll) {
+    private boolean isOverpriced(Prices list, int roll) {
         work.spend(open.length / 4 + types.length - roll);
         long needed = list.priceOf(open);
         for (int k = roll; k < types.length; k++) {

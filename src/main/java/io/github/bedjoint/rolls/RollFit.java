@@ -24,12 +24,12 @@ final class RollFit {
 
     private final Model exact;
     private final PatternPool pool;
-    private final List<RollSearch.Prices> lists;
+    private final List<Prices> lists;
     private final Work work;
     private List<Pattern> patterns = List.of();
-    private long[] prices = {};
+    private Prices prices = new Prices(new long[0], new long[0]);
 
-    RollFit(Model exact, PatternPool pool, List<RollSearch.Prices> lists, Work work) {
+    RollFit(Model exact, PatternPool pool, List<Prices> lists, Work work) {
         this.exact = exact;
         this.pool = pool;
         this.lists = lists;
@@ -40,7 +40,7 @@ final class RollFit {
         return patterns;
     }
 
-    long[] prices() {
+    Prices prices() {
         return prices;
     }
 
@@ -53,7 +53,7 @@ final class RollFit {
         PatternLp lp = new PatternLp(exact, pool, work);
         PatternLp.End end = lp.solve();
         if (end == PatternLp.End.UNCOVERED) {
-            prices = lp.price.clone();
+            prices = Prices.of(lp.price, exact, new Knapsack(exact, work)).atMost(lp.held);
             return End.OVERPRICED;
         }
         End tried = complete(SHORT_SEARCH, false);
