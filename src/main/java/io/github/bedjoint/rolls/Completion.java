@@ -123,6 +123,7 @@ final class Completion {
         work.spend(2);
         int type = types[roll];
         for (int i = item; i < open.length && !work.isOver(); i++) {
+            work.spend(1);
             if (open[i] == 0 || model.size[i] > room || !model.fits(i, type)) {
                 continue;
             }
@@ -150,18 +151,26 @@ final class Completion {
 
     /** One more panel fits, or a longer one can replace one of these. */
     private boolean isImprovable(int type, long room, int[] counts) {
-        for (int j = 0; j < open.length; j++) {
+        for (int j = open.length - 1; j >= 0 && model.size[j] <= room; j--) {
+            work.spend(1);
             if (open[j] > 0 && model.fits(j, type)) {
-                if (model.size[j] <= room) {
-                    return true;
-                }
-                for (int i = j + 1; i < open.length && model.size[j] - model.size[i] <= room; i++) {
-                    if (counts[i] > 0 && model.size[i] < model.size[j] && model.width[i] <= model.width[j]) {
+                return true;
+            }
+        }
+        for (int i = 0; i < open.length; i++) {
+            if (counts[i] > 0) {
+                for (int j = i - 1; j >= 0 && model.size[j] - model.size[i] <= room; j--) {
+                    work.spend(1);
+                    if (open[j] > 0
+                            && model.size[j] > model.size[i]
+                            && model.width[i] <= model.width[j]
+                            && model.fits(j, type)) {
                         return true;
                     }
                 }
             }
         }
+        work.spend(open.length / 8);
         return false;
     }
 

@@ -28,6 +28,9 @@ final class PatternLp {
 
     private static final double EPS = 1e-8;
 
+    /** Patterns without a panel in common that are taken at the same prices. */
+    private static final int SIBLINGS = 8;
+
     private final Model model;
     private final PatternPool pool;
     private final Work work;
@@ -190,13 +193,18 @@ final class PatternLp {
             if (model.supply[model.kind[r]] == 0) {
                 continue;
             }
-            long value = knapsack.fill(r, price, model.demand, floor);
+            int[] open = model.demand.clone();
+            long value = knapsack.fill(r, price, open, floor, Knapsack.Effort.BETTER);
             held[r] = knapsack.upper;
-            if (value > floor) {
-                int used = (int) Arrays.stream(knapsack.pattern).filter(c -> c > 0).count();
-                pool.add(r, knapsack.pattern);
-                addColumn(r, knapsack.pattern.clone(), used);
+            for (int k = 0; k < SIBLINGS && value > floor; k++) {
                 found = true;
+                int[] counts = knapsack.pattern.clone();
+                pool.add(r, counts);
+                addColumn(r, counts, (int) Arrays.stream(counts).filter(c -> c > 0).count());
+                for (int i = 0; i < open.length; i++) {
+                    open[i] = counts[i] > 0 ? 0 : open[i];
+                }
+                value = k + 1 < SIBLINGS ? knapsack.fill(r, price, open, floor, Knapsack.Effort.GOOD) : floor;
             }
         }
         return found;

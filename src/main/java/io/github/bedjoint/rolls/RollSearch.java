@@ -103,7 +103,7 @@ final class RollSearch {
     private void addPrices(long[] price) {
         long[] held = new long[model.types()];
         for (int r = 0; r < held.length; r++) {
-            knapsack.fill(r, price, model.demand, 0);
+            knapsack.fill(r, price, model.demand, 0, Knapsack.Effort.BEST);
             held[r] = knapsack.upper;
         }
         long needed = 0;

@@ -4,6 +4,7 @@ import io.github.bedjoint.schedule.Graph.Arc;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Earliest and latest starts by repeated passes.
@@ -15,25 +16,36 @@ final class Dates {
     private static final int MOST_PASSES = 5_000;
 
     private final Graph graph;
+    /** Hours in which lags in shift time count. */
     private final OpenHours hours;
     private final Step[] steps;
     private final long begin;
     /** For each activity the one whose end set its start, or -1 where nothing before it did. */
     final int[] cause;
+    /** For each activity the link by which its start was set, or null. */
+    final @Nullable Link[] by;
     final long[] early;
     final long[] late;
     /** Window that could not be met, or null. */
-    @org.jspecify.annotations.Nullable Arc unmet;
+    @Nullable Arc unmet;
 
-    Dates(Graph graph, OpenHours hours, long begin) {
+    private Dates(Graph graph, OpenHours hours, OpenHours dry, long begin) {
         int n = graph.activities.size();
         this.graph = graph;
         this.hours = hours;
         this.begin = begin;
-        this.steps = graph.activities.stream().map(activity -> new Step(activity, hours)).toArray(Step[]::new);
+        this.steps = graph.activities.stream()
+                .map(activity -> new Step(activity, activity.isOutdoors() ? dry : hours))
+                .toArray(Step[]::new);
         this.cause = new int[n];
+        this.by = new Link[n];
         this.early = new long[n];
         this.late = new long[n];
+    }
+
+    static Dates of(Network network, Graph graph) {
+        long begin = network.begin().toEpochSecond();
+        return new Dates(graph, network.calendar().openFrom(begin), network.outdoorCalendar().openFrom(begin), begin);
     }
 
     Step step(int i) {
@@ -56,8 +68,8 @@ final class Dates {
         return end;
     }
 
-    /** Finds the earliest starts; false where a window cannot be met or the hours do not suffice. */
-    boolean forward() {
+    /** Finds the earliest starts; false where a window cannot be met, the hours do not suffice, or an activity starts as late as the limit. */
+    boolean forward(long limit) {
         long[] floor = new long[steps.length];
         int[] floorCause = new int[steps.length];
         Arrays.fill(floorCause, -1);
@@ -65,7 +77,7 @@ final class Dates {
             floor[i] = Math.max(begin, graph.activities.get(i).earliest().map(m -> m.toEpochSecond()).orElse(begin));
         }
         for (int pass = 0; pass < MOST_PASSES; pass++) {
-            if (!forwardPass(floor, floorCause)) {
+            if (!forwardPass(floor, floorCause, limit)) {
                 return false;
             }
             Arc moved = push(floor, floorCause);
@@ -77,19 +89,21 @@ final class Dates {
         return false;
     }
 
-    private boolean forwardPass(long[] floor, int[] floorCause) {
+    private boolean forwardPass(long[] floor, int[] floorCause, long limit) {
         for (int i = 0; i < steps.length; i++) {
             long from = floor[i];
             cause[i] = floorCause[i];
+            by[i] = null;
             for (Arc arc : graph.into.get(i)) {
                 long ready = Step.after(hours, earlyEnd(arc.from()), arc.link().atLeast());
                 if (ready > from) {
                     from = ready;
                     cause[i] = arc.from();
+                    by[i] = arc.link();
                 }
             }
             early[i] = steps[i].start(from);
-            if (earlyEnd(i) >= OpenHours.NEVER) {
+            if (early[i] >= limit || earlyEnd(i) >= OpenHours.NEVER) {
                 return false;
             }
         }
@@ -97,7 +111,7 @@ final class Dates {
     }
 
     /** Moves the first of each window later where the second starts too late for it; says which window moved last, or null. */
-    private @org.jspecify.annotations.Nullable Arc push(long[] floor, int[] floorCause) {
+    private @Nullable Arc push(long[] floor, int[] floorCause) {
         Arc moved = null;
         for (Arc arc : graph.arcs) {
             Span most = arc.link().most();
@@ -142,9 +156,9 @@ final class Dates {
 
     /** The activities that set an end, one after another, from the first to the one that ends then. */
     List<Integer> chain() {
-        int last = 0;
+        int last = -1;
         for (int i = 0; i < steps.length; i++) {
-            if (earlyEnd(i) > earlyEnd(last)) {
+            if (last < 0 || earlyEnd(i) > earlyEnd(last)) {
                 last = i;
             }
         }

@@ -8,19 +8,25 @@ import java.util.List;
 /**
  * Activities, the links between them and the calendar they live on; {@link #plan()} gives the dates.
  *
- * <p>Whatever may start does start: resources are unlimited here. Immutable; the {@code with} methods give changed copies.
+ * <p>Resources are unlimited and the weather is dry unless stated. Where activities compete for a resource the order with the earliest hand-over is searched
+ * by branch and bound, exact unless {@link Timetable#isProven()} says otherwise. Immutable; the {@code with} methods give changed copies.
  */
 public final class Network {
     private final WorkCalendar calendar;
     private final ZonedDateTime begin;
     private final List<Activity> activities;
     private final List<Link> links;
+    private final Capacity capacity;
+    private final Rain rain;
 
-    private Network(WorkCalendar calendar, ZonedDateTime begin, List<Activity> activities, List<Link> links) {
+    private Network(
+            WorkCalendar calendar, ZonedDateTime begin, List<Activity> activities, List<Link> links, Capacity capacity, Rain rain) {
         this.calendar = calendar;
         this.begin = begin;
         this.activities = activities;
         this.links = links;
+        this.capacity = capacity;
+        this.rain = rain;
     }
 
     /**
@@ -31,7 +37,7 @@ public final class Network {
      * @return the network
      */
     public static Network on(WorkCalendar calendar, ZonedDateTime begin) {
-        return new Network(calendar, begin, List.of(), List.of());
+        return new Network(calendar, begin, List.of(), List.of(), Capacity.unlimited(), Rain.none());
     }
 
     /**
@@ -48,7 +54,7 @@ public final class Network {
         } else {
             more.set(at, activity);
         }
-        return new Network(calendar, begin, List.copyOf(more), links);
+        return new Network(calendar, begin, List.copyOf(more), links, capacity, rain);
     }
 
     /**
@@ -67,7 +73,7 @@ public final class Network {
         List<Link> more = new ArrayList<>(links);
         more.removeIf(other -> other.from().equals(link.from()) && other.to().equals(link.to()));
         more.add(link);
-        return new Network(calendar, begin, activities, List.copyOf(more));
+        return new Network(calendar, begin, activities, List.copyOf(more), capacity, rain);
     }
 
     /**
@@ -77,7 +83,27 @@ public final class Network {
      * @return a new network
      */
     public Network withCalendar(WorkCalendar other) {
-        return new Network(other, begin, activities, links);
+        return new Network(other, begin, activities, links, capacity, rain);
+    }
+
+    /**
+     * The same with other limits of crew and machines.
+     *
+     * @param limits how much there is of each resource
+     * @return a new network
+     */
+    public Network withCapacity(Capacity limits) {
+        return new Network(calendar, begin, activities, links, limits, rain);
+    }
+
+    /**
+     * The same with other weather.
+     *
+     * @param weather the days of rain
+     * @return a new network
+     */
+    public Network withRain(Rain weather) {
+        return new Network(calendar, begin, activities, links, capacity, weather);
     }
 
     private List<String> ids() {
@@ -118,6 +144,29 @@ public final class Network {
      */
     public List<Link> links() {
         return links;
+    }
+
+    /**
+     * The limits of crew and machines.
+     *
+     * @return how much there is of each resource
+     */
+    public Capacity capacity() {
+        return capacity;
+    }
+
+    /**
+     * The weather.
+     *
+     * @return the days of rain
+     */
+    public Rain rain() {
+        return rain;
+    }
+
+    /** The hours of work outdoors. */
+    WorkCalendar outdoorCalendar() {
+        return rain.on(calendar);
     }
 
     /**

@@ -8,9 +8,11 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The dates of a network, or why it has none. Immutable.
@@ -30,37 +32,73 @@ public final class Timetable implements Explained {
     private final Network network;
     private final List<Slot> slots;
     private final List<String> chain;
+    private final List<Wait> waits;
+    private final List<Link> order;
     private final ZonedDateTime handOver;
+    private final ZonedDateTime bound;
     private final List<String> reasons;
     private final List<String> cycle;
 
-    private Timetable(
-            Network network, List<Slot> slots, List<String> chain, ZonedDateTime handOver, List<String> reasons, List<String> cycle) {
+    /** A network without dates. */
+    private Timetable(Network network, String reason, List<String> cycle) {
         this.network = network;
-        this.slots = slots;
-        this.chain = chain;
-        this.handOver = handOver;
-        this.reasons = reasons;
-        this.cycle = cycle;
+        this.slots = List.of();
+        this.chain = List.of();
+        this.waits = List.of();
+        this.order = List.of();
+        this.handOver = network.begin();
+        this.bound = network.begin();
+        this.reasons = List.of(reason);
+        this.cycle = List.copyOf(cycle);
+    }
+
+    private Timetable(Network network, Sequencer.Node plan, long bound) {
+        Dates dates = plan.dates();
+        Graph graph = plan.graph();
+        dates.backward(plan.end());
+        List<Integer> row = dates.chain();
+        this.network = network;
+        this.slots = network.activities().stream()
+                .map(activity -> slot(network, dates, graph.activities.indexOf(activity)))
+                .toList();
+        this.chain = names(graph, row);
+        this.waits = waits(graph, dates, row);
+        this.order = plan.order();
+        this.handOver = network.calendar().at(plan.end());
+        this.bound = network.calendar().at(bound);
+        this.reasons = List.of();
+        this.cycle = List.of();
     }
 
     static Timetable of(Network network) {
         Graph graph = new Graph(network.activities(), network.links());
         if (!graph.cycle.isEmpty()) {
-            return none(network, "The links go in a circle: " + String.join(" -> ", graph.cycle) + ".", graph.cycle);
+            return new Timetable(network, "The links go in a circle: " + String.join(" -> ", graph.cycle) + ".", graph.cycle);
         }
-        long begin = network.begin().toEpochSecond();
-        Dates dates = new Dates(graph, network.calendar().openFrom(begin), begin);
-        if (!dates.forward()) {
-            return unmet(network, graph, dates);
+        Optional<String> shortage = network.capacity().shortage(network.activities());
+        if (shortage.isPresent()) {
+            return new Timetable(network, shortage.get(), List.of());
         }
-        dates.backward(dates.handOver());
-        List<Slot> slots = new ArrayList<>();
-        for (Activity activity : network.activities()) {
-            slots.add(slot(network, dates, graph.activities.indexOf(activity)));
+        Sequencer.Found found = new Sequencer(network).search();
+        if (found.plan() == null) {
+            return unmet(network, graph, found.proven());
         }
-        List<String> chain = graph.activities.isEmpty() ? List.of() : names(graph, dates.chain());
-        return new Timetable(network, List.copyOf(slots), chain, network.calendar().at(dates.handOver()), List.of(), List.of());
+        Timetable dates = new Timetable(network, found.plan(), found.bound());
+        return found.proven() ? dates : bestOfSmallerCrews(network, dates);
+    }
+
+    /** A search that was cut short could be beaten by one with fewer people; then that plan is taken, since it is a plan for more as well. */
+    private static Timetable bestOfSmallerCrews(Network network, Timetable dates) {
+        int people = network.capacity().of(Resource.PEOPLE);
+        int least = network.activities().stream().mapToInt(activity -> activity.need(Resource.PEOPLE)).max().orElse(0);
+        if (people == Integer.MAX_VALUE || people <= Math.max(1, least)) {
+            return dates;
+        }
+        Network smaller = network.withCapacity(network.capacity().with(Resource.PEOPLE, people - 1));
+        Sequencer.Found found = new Sequencer(smaller).search();
+        Timetable other = found.plan() == null ? dates : new Timetable(network, found.plan(), dates.bound.toEpochSecond());
+        Timetable better = other.handOver.isBefore(dates.handOver) ? other : dates;
+        return bestOfSmallerCrews(smaller, better);
     }
 
     private static Slot slot(Network network, Dates dates, int i) {
@@ -77,19 +115,41 @@ public final class Timetable implements Explained {
                 Duration.ofSeconds(step.clock(dates.late[i]) - zero));
     }
 
-    private static Timetable unmet(Network network, Graph graph, Dates dates) {
+    private static List<Wait> waits(Graph graph, Dates dates, List<Integer> row) {
+        List<Wait> waits = new ArrayList<>();
+        for (int i : row) {
+            Activity activity = graph.activities.get(i);
+            Link link = dates.by[i];
+            if (link != null && link.atLeast().seconds() > 0) {
+                waits.add(new Wait(link.from() + " -> " + link.to(), "wait before: " + activity.title(), link.atLeast()));
+            }
+            if (activity.duration().base() == TimeBase.ELAPSED && activity.duration().seconds() > 0) {
+                waits.add(new Wait(activity.id(), activity.title(), activity.duration()));
+            }
+        }
+        return List.copyOf(waits);
+    }
+
+    private static Timetable unmet(Network network, Graph graph, boolean searchedAll) {
+        Dates dates = Dates.of(network, graph);
+        if (dates.forward(OpenHours.NEVER)) {
+            return new Timetable(
+                    network,
+                    "No order of the activities keeps all windows with the people and machines there are"
+                            + (searchedAll ? "." : ", as far as the search went. Maybe more people help."),
+                    List.of());
+        }
         if (dates.unmet == null) {
-            return none(network, "The calendar has not enough hours within three years. Maybe no weekday has hours, or a task that must not be interrupted is longer than a shift.", List.of());
+            return new Timetable(
+                    network,
+                    "The calendar has not enough hours within three years. Maybe no weekday has hours, or a task that must not be interrupted is longer than a shift.",
+                    List.of());
         }
         List<String> names = names(graph, dates.between(dates.unmet));
-        return none(
+        return new Timetable(
                 network,
                 "The window of " + dates.unmet.link() + " cannot be kept: " + String.join(" -> ", names) + " takes longer, on every day that was tried.",
                 names);
-    }
-
-    private static Timetable none(Network network, String reason, List<String> cycle) {
-        return new Timetable(network, List.of(), List.of(), network.begin(), List.of(reason), List.copyOf(cycle));
     }
 
     private static List<String> names(Graph graph, List<Integer> numbers) {
@@ -162,6 +222,52 @@ public final class Timetable implements Explained {
      */
     public List<String> chain() {
         return chain;
+    }
+
+    /**
+     * Waits in the chain: if one of them were shorter, the hand-over could be earlier.
+     *
+     * @return the waits from first to last
+     */
+    public List<Wait> criticalWaits() {
+        return waits;
+    }
+
+    /**
+     * Who goes before whom because people or machines are short.
+     *
+     * @return links that the plan added, none where nothing is short
+     */
+    public List<Link> order() {
+        return order;
+    }
+
+    /**
+     * A hand-over that no plan can beat.
+     *
+     * @return the bound; equal to {@link #handOver()} where the plan is proven to be the earliest
+     */
+    public ZonedDateTime bound() {
+        return bound;
+    }
+
+    /**
+     * Whether no plan hands over earlier.
+     *
+     * @return true if the search for an order ended by itself
+     */
+    public boolean isProven() {
+        return isPossible() && bound.equals(handOver);
+    }
+
+    /**
+     * What moves if it rains on a day.
+     *
+     * @param day the day, in the calendar's zone
+     * @return the dates then, and what moved
+     */
+    public RainEffect ifItRains(LocalDate day) {
+        return RainEffect.of(network, this, day);
     }
 
     @Override

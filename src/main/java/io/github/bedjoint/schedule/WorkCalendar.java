@@ -133,6 +133,18 @@ public final class WorkCalendar {
     }
 
     /**
+     * The same without work on a day of rain and until the wall has dried: from midnight to midnight, and so long after.
+     *
+     * @param day the day of rain
+     * @param dry how long after the end of that day, on the clock
+     * @return a new calendar
+     */
+    public WorkCalendar withRain(LocalDate day, Span dry) {
+        Instant end = day.plusDays(1).atStartOfDay(zone).toInstant();
+        return withBlocked(day.atStartOfDay(zone).toInstant(), end.plusSeconds(dry.seconds()));
+    }
+
+    /**
      * The time zone.
      *
      * @return the zone of all dates
