@@ -10,7 +10,6 @@ import io.github.bedjoint.labour.*;
 import io.github.bedjoint.schedule.*;
 import io.github.bedjoint.price.*;
 import io.github.bedjoint.job.*;
-import io.github.bedjoint.risk.*;
 import io.github.bedjoint.jobfile.*;
 import java.math.RoundingMode;
 import java.time.*;

@@ -33,6 +33,5 @@ module io.github.bedjoint {
     exports io.github.bedjoint.schedule;
     exports io.github.bedjoint.price;
     exports io.github.bedjoint.job;
-    exports io.github.bedjoint.risk;
     exports io.github.bedjoint.jobfile;
 }
