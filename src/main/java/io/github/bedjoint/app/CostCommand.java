@@ -13,11 +13,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,12 +79,8 @@ final class CostCommand implements Callable<Integer> {
             cost = JobCost.of(read());
         } catch (RefusedException e) {
             return complain(e.getMessage());
-        } catch (NoSuchFileException | InvalidPathException e) {
-            return complain("There is no file '" + file + "'. Maybe the path is relative to another folder.");
-        } catch (AccessDeniedException e) {
-            return complain("The file '" + file + "' may not be read.");
         } catch (IOException e) {
-            return complain("The file '" + file + "' could not be read: " + e.getMessage());
+            return complain(Input.complaint(e));
         }
         Optional<Working> working = Optional.empty();
         if (figure != null) {
@@ -110,11 +101,7 @@ final class CostCommand implements Callable<Integer> {
         if (file.equals("-")) {
             return JobFile.read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
         }
-        Path path = Path.of(file);
-        if (Files.isDirectory(path)) {
-            throw new RefusedException("job file", "'" + file + "', a folder", "must be a file", "Maybe the file's name is missing.");
-        }
-        return JobFile.read(path);
+        return JobFile.read(Input.path(file));
     }
 
     private void print(JobCost cost, Optional<Working> working) {
