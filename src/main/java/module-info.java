@@ -15,6 +15,8 @@ module io.github.bedjoint {
 
     requires static com.fasterxml.jackson.core;
     requires static info.picocli;
+    requires static ojalgo;
+    requires static org.apache.commons.statistics.distribution;
 
     // One line a package, in the order of the floors; javac refuses the export of a package without a type.
     exports io.github.bedjoint.units;
@@ -27,6 +29,7 @@ module io.github.bedjoint {
     exports io.github.bedjoint.rolls;
     exports io.github.bedjoint.labour;
     exports io.github.bedjoint.schedule;
+    exports io.github.bedjoint.calibration;
     exports io.github.bedjoint.price;
     exports io.github.bedjoint.job;
     exports io.github.bedjoint.jobfile;
