@@ -1,7 +1,7 @@
 package io.github.bedjoint.calibration;
 
 import io.github.bedjoint.labour.Amounts;
-import io.github.bedjoint.labour.CsvTable;
+import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;

@@ -38,18 +38,16 @@ final class JobNetwork {
     Network network() {
         JobDates dates = job.dates().orElseThrow();
         Network network = Network.on(dates.calendar(), dates.start());
-        double laminateS = elapsed(time -> time.task().driver() == Driver.LAMINATED_LENGTH);
-        double beforeS = elapsed(time -> production(time) && isBeforeLaminating(time));
-        double afterS = elapsed(time -> production(time) && time.task().driver() != Driver.LAMINATED_LENGTH && !isBeforeLaminating(time));
+        Production production = Production.of(labour);
         double washS = elapsed(time -> time.task().id().equals(LabourJob.WASH));
 
-        network = network.with(shift(PRINT, "Prepare and print", beforeS));
+        network = network.with(shift(PRINT, "Prepare and print", production.beforeS()));
         String last = PRINT;
-        if (laminateS > 0) {
-            network = network.with(shift(LAMINATE, "Laminate", laminateS)).with(Link.of(last, LAMINATE).atLeast(Span.elapsed(outgas())));
+        if (production.laminateS() > 0) {
+            network = network.with(shift(LAMINATE, "Laminate", production.laminateS())).with(Link.of(last, LAMINATE).atLeast(Span.elapsed(outgas())));
             last = LAMINATE;
         }
-        network = network.with(shift(FINISH, "Cut, number and pack", afterS)).with(Link.of(last, FINISH));
+        network = network.with(shift(FINISH, "Cut, number and pack", production.afterS())).with(Link.of(last, FINISH));
         network = network.with(shift(INSTALL, "Install", installS(washS))).with(Link.of(FINISH, INSTALL));
         if (washS > 0) {
             network = network.with(shift(WASH, "Wash the wall", washS)).with(Link.of(WASH, INSTALL).atLeast(dates.washBefore()));
@@ -67,23 +65,6 @@ final class JobNetwork {
         return Activity.of(id, title, Span.shift(Door.time(seconds)));
     }
 
-    private static boolean production(TaskTime time) {
-        return time.task().stage() == Stage.PRODUCTION;
-    }
-
-    /** Production tasks stand in order of work; those above the laminating in the table come before it. */
-    private boolean isBeforeLaminating(TaskTime time) {
-        for (TaskTime other : labour.tasks()) {
-            if (other == time) {
-                return true;
-            }
-            if (other.task().driver() == Driver.LAMINATED_LENGTH) {
-                return false;
-            }
-        }
-        return false;
-    }
-
     private double elapsed(Predicate<TaskTime> which) {
         return labour.tasks().stream().filter(which).mapToDouble(TaskTime::elapsedS).sum();
     }
@@ -92,5 +73,21 @@ final class JobNetwork {
     private double installS(double washS) {
         double shiftLess = job.labour().workDay().shiftS() - labour.siteDays().workPerDayS();
         return labour.siteElapsedS() - washS + labour.siteDays().days() * shiftLess;
+    }
+
+    /** Elapsed time in the shop; tasks stand in order of work, so those above the laminating in the table come before it. */
+    private record Production(double beforeS, double laminateS, double afterS) {
+        static Production of(LabourEstimate labour) {
+            double[] phases = new double[3];
+            int phase = 0;
+            for (TaskTime time : labour.tasks()) {
+                if (time.task().stage() == Stage.PRODUCTION) {
+                    boolean laminating = time.task().driver() == Driver.LAMINATED_LENGTH;
+                    phase = laminating ? 1 : phase == 1 ? 2 : phase;
+                    phases[phase] += time.elapsedS();
+                }
+            }
+            return new Production(phases[0], phases[1], phases[2]);
+        }
     }
 }

@@ -1,6 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Crew;
 import io.github.bedjoint.labour.Driver;
@@ -21,13 +21,13 @@ final class LabourReader {
 
     private LabourReader() {}
 
-    static void read(Fields job, Job.Builder builder) {
+    static void read(Fields job, JobBuilder builder) {
         job.object("labour", f -> {
             builder.labour(labour(f));
             if (f.has("production") || f.has("site")) {
                 builder.labourRates(f.read("production", Read::pricePerTime), f.read("site", Read::pricePerTime));
             }
-            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), Job.Builder::twoPeopleFrom);
+            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), JobBuilder::twoPeopleFrom);
         });
     }
 

@@ -28,6 +28,9 @@ final class PatternLp {
 
     private static final double EPS = 1e-8;
 
+    /** Patterns without a panel in common that are taken at the same prices. */
+    private static final int SIBLINGS = 8;
+
     private final Model model;
     private final PatternPool pool;
     private final Work work;
@@ -38,10 +41,12 @@ final class PatternLp {
     private final List<Pattern> patterns = new ArrayList<>();
     private final List<Simplex.Column> columns = new ArrayList<>();
     private final Simplex simplex;
-    private final long[] held;
 
-    /** Whole-number prices of the last round, and the factor between them and money. */
+    /** Whole-number prices of the last round. */
     final long[] price;
+
+    /** What a roll of each type holds at most at these prices. */
+    final long[] held;
 
     private double scale;
     private final double costScale;
@@ -179,6 +184,16 @@ final class PatternLp {
         }
     }
 
+    /** The prices in parts of a minor money unit, rounded down. */
+    long[] pricesIn(long parts) {
+        long[] rounded = new long[price.length];
+        for (int i = 0; i < rounded.length; i++) {
+            double value = rowOfItem[i] < 0 ? 0 : Math.max(0, simplex.dual(rowOfItem[i])) / costScale * parts;
+            rounded[i] = (long) Math.min(1L << 30, value + 1e-6);
+        }
+        return rounded;
+    }
+
     /** Adds the best pattern of each type that pays. */
     private boolean generate() {
         boolean found = false;
@@ -186,17 +201,22 @@ final class PatternLp {
             int supplyRow = rowOfKind[model.kind[r]];
             double rent = supplyRow < 0 ? 0 : Math.max(0, -simplex.dual(supplyRow));
             long floor = (long) Math.ceil((model.cost[r] * costScale + rent + EPS) * scale);
-            held[r] = 0;
             if (model.supply[model.kind[r]] == 0) {
+                held[r] = Long.MAX_VALUE;
                 continue;
             }
-            long value = knapsack.fill(r, price, model.demand, floor);
+            int[] open = model.demand.clone();
+            long value = knapsack.fill(r, price, open, floor, Knapsack.Effort.BETTER);
             held[r] = knapsack.upper;
-            if (value > floor) {
-                int used = (int) Arrays.stream(knapsack.pattern).filter(c -> c > 0).count();
-                pool.add(r, knapsack.pattern);
-                addColumn(r, knapsack.pattern.clone(), used);
+            for (int k = 0; k < SIBLINGS && value > floor; k++) {
                 found = true;
+                int[] counts = knapsack.pattern.clone();
+                pool.add(r, counts);
+                addColumn(r, counts, (int) Arrays.stream(counts).filter(c -> c > 0).count());
+                for (int i = 0; i < open.length; i++) {
+                    open[i] = counts[i] > 0 ? 0 : open[i];
+                }
+                value = k + 1 < SIBLINGS ? knapsack.fill(r, price, open, floor, Knapsack.Effort.GOOD) : floor;
             }
         }
         return found;
@@ -213,7 +233,8 @@ final class PatternLp {
     private long heldByAll() {
         long sum = 0;
         for (int r = 0; r < held.length; r++) {
-            sum += held[r] * model.supply[model.kind[r]];
+            int supply = model.supply[model.kind[r]];
+            sum += supply == 0 ? 0 : held[r] * supply;
         }
         return sum;
     }

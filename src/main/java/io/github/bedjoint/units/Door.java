@@ -46,7 +46,7 @@ public final class Door {
                     parameter, "an interval of " + shown(quantity), "must be a temperature", "Maybe leave Scale.RELATIVE away.");
         }
         double value = quantity.getValue().doubleValue();
-        double inner = quantity.getUnit() == measure.unit() ? value : convert(measure, parameter, quantity, value);
+        double inner = quantity.getUnit() == measure.unit() ? value : range.snapped(convert(measure, parameter, quantity, value));
         return range.contains(inner) ? inner : checked(measure, parameter, inner, range, shown(quantity));
     }
 
@@ -254,10 +254,10 @@ public final class Door {
      *
      * @param metres the length, finite
      * @return the quantity
-     * @throws IllegalArgumentException if the number is NaN or infinite
+     * @throws RefusedException if the number is NaN or infinite
      */
     public static Quantity<Length> length(double metres) {
-        return Quantities.getQuantity(metres, ShopUnits.METRE);
+        return of(metres, ShopUnits.METRE);
     }
 
     /**
@@ -265,10 +265,10 @@ public final class Door {
      *
      * @param squareMetres the area, finite
      * @return the quantity
-     * @throws IllegalArgumentException if the number is NaN or infinite
+     * @throws RefusedException if the number is NaN or infinite
      */
     public static Quantity<Area> area(double squareMetres) {
-        return Quantities.getQuantity(squareMetres, ShopUnits.SQUARE_METRE);
+        return of(squareMetres, ShopUnits.SQUARE_METRE);
     }
 
     /**
@@ -276,10 +276,10 @@ public final class Door {
      *
      * @param seconds the time in seconds, finite
      * @return the quantity
-     * @throws IllegalArgumentException if the number is NaN or infinite
+     * @throws RefusedException if the number is NaN or infinite
      */
     public static Quantity<Time> time(double seconds) {
-        return Quantities.getQuantity(seconds / 3600, ShopUnits.HOUR);
+        return of(seconds / 3600, ShopUnits.HOUR);
     }
 
     /**
@@ -289,9 +289,13 @@ public final class Door {
      * @param unit  its unit
      * @param <Q>   the kind of quantity
      * @return the quantity
-     * @throws IllegalArgumentException if the number is NaN or infinite
+     * @throws RefusedException if the number is NaN or infinite
      */
     public static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
+        if (!Double.isFinite(value)) {
+            throw new RefusedException(
+                    "quantity", value + " " + UnitTable.label(unit), "must be finite", "Maybe a division by zero or an overflow came before.");
+        }
         return Quantities.getQuantity(value, unit);
     }
 }

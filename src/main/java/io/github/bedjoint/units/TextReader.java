@@ -113,8 +113,7 @@ final class TextReader {
     /** A number with a point, a fraction, or a whole number and a fraction. */
     BigDecimal decimal() {
         BigDecimal first = digits(true);
-        if (isFraction(first)) {
-            take('/');
+        if (first.scale() <= 0 && take('/')) {
             return over(first);
         }
         int mark = at;
@@ -126,11 +125,6 @@ final class TextReader {
             at = mark;
         }
         return first;
-    }
-
-    /** A slash between whole numbers; a slash before a unit belongs to a rate. */
-    private boolean isFraction(BigDecimal first) {
-        return first.scale() <= 0 && text.startsWith("/", at) && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
     }
 
     private BigDecimal over(BigDecimal numerator) {
@@ -190,7 +184,6 @@ final class TextReader {
             throw refused(name.isEmpty() ? "must go on with a unit" : "must have another unit than '" + name + "'", oneOf(measures));
         }
         at = end;
-        blanks();
         return entry;
     }
 

@@ -2,7 +2,7 @@ package io.github.bedjoint.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.bedjoint.labour.CsvTable;
+import io.github.bedjoint.units.CsvTable;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;

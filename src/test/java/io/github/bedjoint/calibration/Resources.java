@@ -1,6 +1,6 @@
 package io.github.bedjoint.calibration;
 
-import io.github.bedjoint.labour.CsvTable;
+import io.github.bedjoint.units.CsvTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

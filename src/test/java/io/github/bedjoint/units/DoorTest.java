@@ -77,6 +77,7 @@ class DoorTest {
         assertThat(interval(3, ShopUnits.CELSIUS, Quantity.Scale.RELATIVE)).isEqualTo(3);
         assertThat(interval(3, ShopUnits.KELVIN, Quantity.Scale.ABSOLUTE)).isEqualTo(3);
         assertThat(interval(3, ShopUnits.KELVIN, Quantity.Scale.RELATIVE)).isEqualTo(3);
+        assertThat(interval(3, ShopUnits.KELVIN.shift(100), Quantity.Scale.RELATIVE)).isCloseTo(3, within(1e-12));
         assertThat(interval(3000, MetricPrefix.MILLI(Units.KELVIN), Quantity.Scale.RELATIVE)).isCloseTo(3, within(1e-12));
     }
 
@@ -117,8 +118,10 @@ class DoorTest {
             assertThatThrownBy(() -> Door.lengthM("width", foreign(Double.NEGATIVE_INFINITY, unit), ANY))
                     .isInstanceOf(RefusedException.class).hasMessageStartingWith("width is -Infinity ");
         }
-        assertThatThrownBy(() -> Door.length(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Door.of(Double.POSITIVE_INFINITY, ShopUnits.INCH)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Door.length(Double.NaN)).isInstanceOf(RefusedException.class).hasMessageStartingWith("quantity is NaN m, but must be finite.");
+        assertThatThrownBy(() -> Door.area(Double.NaN)).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> Door.time(Double.NEGATIVE_INFINITY)).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> Door.of(Double.POSITIVE_INFINITY, ShopUnits.INCH)).hasMessageStartingWith("quantity is Infinity in, but must be finite.");
     }
 
     @Test
@@ -145,6 +148,14 @@ class DoorTest {
         assertThatThrownBy(() -> Door.number("margin", 1, Range.BELOW_ONE)).hasMessageContaining("must be at least 0 and less than 1");
         assertThatThrownBy(() -> Door.number("share", Double.NaN, Range.SHARE)).hasMessageStartingWith("share is NaN, but ");
         assertThatThrownBy(() -> Door.number("share", 1e-9, Range.above(0.1, 1))).hasMessageStartingWith("share is 0.000000001, but ");
+    }
+
+    @Test
+    void in_numberAlreadyInner_isCheckedAgainstItsRange() {
+        assertThat(Door.in(Measure.LENGTH, 1.5, "width", Range.POSITIVE)).isEqualTo(1.5);
+        assertThatThrownBy(() -> Door.in(Measure.LENGTH, -1.5, "width", Range.POSITIVE))
+                .hasMessageStartingWith("width is -1.5 m, but must be more than 0 m and at most 10000 m.");
+        assertThatThrownBy(() -> Door.in(Measure.TIME, Double.NaN, "wait", Range.NOT_NEGATIVE)).isInstanceOf(RefusedException.class);
     }
 
     @Test
@@ -209,6 +220,7 @@ class DoorTest {
     void refusal_seenFromFurtherOut_hasTheLongerName() {
         RefusedException inner = new RefusedException("width", "0 m", "must be more than 0 m", "");
         assertThat(inner).hasMessage("width is 0 m, but must be more than 0 m.");
+        assertThat(new RefusedException("width", "0 m", "must be more than 0 m", "Maybe wait.").within("w.").hint()).isEqualTo("Maybe wait.");
         RefusedException outer = inner.within("walls[0].");
         assertThat(outer).hasMessage("walls[0].width is 0 m, but must be more than 0 m.");
         assertThat(outer.parameter()).isEqualTo("walls[0].width");
@@ -216,5 +228,20 @@ class DoorTest {
         assertThat(outer.limit()).isEqualTo("must be more than 0 m");
         assertThat(outer.hint()).isEmpty();
         assertThat(outer.getStackTrace()).isEqualTo(inner.getStackTrace());
+    }
+
+    /** 140 degF is 60 degC exactly, but in doubles 333.15000000000003 K. */
+    @Test
+    void in_limitWrittenInAnotherUnit_isAccepted() {
+        Range upTo60 = Range.closed(228.15, 333.15);
+        assertThat(Door.temperatureK("air", Read.temperature("140 degF"), upTo60)).isEqualTo(333.15);
+        assertThat(Door.temperatureK("air", Read.temperature("-49 degF"), upTo60)).isEqualTo(228.15);
+        assertThatThrownBy(() -> Door.temperatureK("air", Read.temperature("140.0001 degF"), upTo60))
+                .isInstanceOf(RefusedException.class);
+    }
+
+    @Test
+    void in_smallValueOfAWideRange_isKept() {
+        assertThat(Door.in(Measure.VOLUME, "ink", Read.volume("0.5 mL"), Range.closed(0, 1e12))).isEqualTo(5e-7);
     }
 }

@@ -71,6 +71,7 @@ class PriceRateTest {
     @Test
     void equals_anotherPriceCurrencyOrKind_isFalse() {
         PriceRate<?> rate = Read.pricePerLength("EUR 1/m");
+        assertThat(rate.hashCode()).isNotEqualTo(Read.pricePerLength("EUR 2/m").hashCode());
         assertThat(rate).isNotEqualTo(Read.pricePerLength("USD 1/m")).isNotEqualTo(Read.pricePerLength("EUR 1.000001/m"));
         assertThat(rate).isNotEqualTo(Read.pricePerArea("EUR 1/m2")).isNotEqualTo(Read.priceEach("EUR 1/each")).isNotEqualTo("EUR 1/m");
         assertThat(Read.pricePerTime("EUR 1/s")).isNotEqualTo(Read.priceEach("EUR 1/each"));
@@ -109,6 +110,7 @@ class PriceRateTest {
                 .hasMessage("price is EUR -0.01, but must be from 0 to 1000000000. Maybe a reduction was meant: make it a line.");
         assertThatThrownBy(() -> PriceRate.of(euro("1000000000.01"), ShopUnits.METRE)).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> PriceRate.of(euro("1E-61"), ShopUnits.METRE)).isInstanceOf(RefusedException.class).hasMessageContaining("60 decimals");
+        assertThat(PriceRate.of(euro("1E-60"), ShopUnits.METRE)).isEqualTo(PriceRate.parse(PriceRate.of(euro("1E-60"), ShopUnits.METRE).toString()));
         assertThat(PriceRate.of(euro("1000000000"), ShopUnits.METRE).amount()).isEqualTo(euro("1000000000"));
         assertThatThrownBy(() -> PriceRate.of(euro("1"), MetricPrefix.KILO(ShopUnits.METRE))).isInstanceOf(RefusedException.class);
         // A price per degree would take the offset for an amount of something.

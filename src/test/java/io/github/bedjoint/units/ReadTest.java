@@ -60,6 +60,7 @@ class ReadTest {
                 "10 yd         | 9.144",
                 "3 ft          | 0.9144",
                 "0 mm          | 0",
+                "123456789012345678 um | 123456789012.345678",
                 "-0 mm         | 0",
                 "- 3 m         | -3"
             })
@@ -138,6 +139,8 @@ class ReadTest {
     void money_asPeopleWriteIt_isThatAmount() {
         assertThat(Read.money("USD 512.00")).hasToString("USD 512.00");
         assertThat(Read.money("USD 512")).isEqualTo(Read.money("USD 512.000"));
+        assertThat(Read.money("AUD 7.95")).hasToString("AUD 7.95");
+        assertThat(Read.money("ZAR 0.01")).hasToString("ZAR 0.01");
         assertThat(Read.money("EUR\u00a07.90")).hasToString("EUR 7.90");
         assertThat(Read.money("JPY 900")).hasToString("JPY 900");
         assertThat(Read.money("EUR 0")).hasToString("EUR 0.00");
@@ -185,7 +188,7 @@ class ReadTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1E5 m", "0x10 m", "٣ m", "५ m", "+3 m", "--3 m", "3 -1 m", "1/2/3 in", "6 5 in", "1.2.3 m", "5' 6", "5' -6\"", "3 M", "3 IN",
+    @ValueSource(strings = {"1E5 m", "0x10 m", "٣ m", "५ m", "+3 m", "--3 m", "3 -1 m", "1/2/3 in", "1.5/2 in", "5/m", "6 5 in", "1.2.3 m", "5' 6", "5' -6\"", "3 M", "3 IN",
         "1.000,5 m", "12ft6", "½ in"})
     void length_otherwiseWritten_isRefused(String text) {
         RefusedException refused = catchThrowableOfType(RefusedException.class, () -> Read.length(text));
@@ -233,6 +236,7 @@ class ReadTest {
                 "EUR 7.90/m   | must have another unit than 'm' at character 10 ('m'). Maybe one of: m2, mm2, in2, ft2, yd2.",
                 "EUR 7.90/    | must go on with a unit at its end. Maybe one of: m2, mm2, in2, ft2, yd2.",
                 "EUR 5/8/m2   | must have another unit than '8/m2' at character 7 ('8/m2'). Maybe one of: m2, mm2, in2, ft2, yd2.",
+                "EUR 7.90/m2 5 | must end here at character 13 ('5').",
                 "EUR -7.90/m2 | must have a number at character 5 ('-7.90/m2')."
             })
     void price_thatCannotBeRead_saysWhatWasExpected(String text, String expected) {

@@ -57,5 +57,6 @@ class StepsTest {
         assertThat(Steps.toLength(109_728).getValue().doubleValue()).isEqualTo(1.3716);
         assertThat(Steps.toLength(109_728).getUnit()).isEqualTo(ShopUnits.METRE);
         assertThat(Steps.toM(Steps.MAX)).isEqualTo(10_000);
+        assertThat(Steps.up(1e6)).isEqualTo(80_000_000_000L);
     }
 }

@@ -149,6 +149,14 @@ class WorkingTest {
     }
 
     @Test
+    void text_sameFigureFromOtherParts_isShownInFull() {
+        Working square = Working.of(RECTANGLE, 6.0, 6.0, 1.0);
+        Working one = Working.of(COST, new BigDecimal("47.40"), new BigDecimal("7.90"), 6.0).because(AREA_OF_SIX);
+        Working other = Working.of(COST, new BigDecimal("47.40"), new BigDecimal("7.90"), 6.0).because(square);
+        assertThat(Working.group("Both", List.of(one, other)).text(UnitStyle.METRIC)).contains("= 2 m * 3 m", "= 6 m * 1 m").doesNotContain("shown above");
+    }
+
+    @Test
     void currency_ofATree_isInheritedBelowIt() {
         Working bare = Working.of(COST, new BigDecimal("47.40"), new BigDecimal("7.90"), 6.0);
         assertThat(bare.text(UnitStyle.METRIC)).contains("= ¤ 47.40");
@@ -222,6 +230,17 @@ class WorkingTest {
         String html = Working.group(bad, List.of(Working.of(formula, 1.0, 1.0).whose(bad).noting(bad))).html(UnitStyle.METRIC);
         assertThat(html).doesNotContain("<script").doesNotContain("]]>").contains("&lt;script&gt;alert(").contains("&amp;");
         assertThat(html.replaceAll("</?(details|summary|p|ul|li)>", "")).doesNotContain("<").doesNotContain(">");
+    }
+
+    /** XML 1.0, production 2: tab and line ends, U+0020 to U+D7FF, U+E000 to U+FFFD, U+10000 and above. */
+    @Test
+    void html_charactersAtTheEndsOfWhatXmlKnows_areKept() {
+        for (String kept : List.of("\t", "\n", "\r", " ", "\ud7ff", "\ue000", "\ufffd", "\ud800\udc00", "\udbff\udfff")) {
+            assertThat(AREA_OF_SIX.noting("[" + kept + "]").html(UnitStyle.METRIC)).contains("[" + kept + "]");
+        }
+        for (String replaced : List.of("\u0000", "\u0008", "\u000b", "\u000e", "\u001f", "\ud800", "\udfff", "\ufffe", "\uffff")) {
+            assertThat(AREA_OF_SIX.noting("[" + replaced + "]").html(UnitStyle.METRIC)).contains("[\ufffd]");
+        }
     }
 
     /** The fragment is well formed whatever stands in a name, characters that XML does not know included. */
