@@ -8,6 +8,7 @@ import io.github.bedjoint.layout.*;
 import io.github.bedjoint.rolls.*;
 import io.github.bedjoint.labour.*;
 import io.github.bedjoint.schedule.*;
+import io.github.bedjoint.calibration.*;
 import io.github.bedjoint.price.*;
 import io.github.bedjoint.job.*;
 import io.github.bedjoint.jobfile.*;
