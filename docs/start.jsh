@@ -10,6 +10,7 @@ import io.github.bedjoint.labour.*;
 import io.github.bedjoint.schedule.*;
 import io.github.bedjoint.price.*;
 import io.github.bedjoint.job.*;
+import io.github.bedjoint.drawing.*;
 import io.github.bedjoint.jobfile.*;
 import java.math.RoundingMode;
 import java.time.*;
