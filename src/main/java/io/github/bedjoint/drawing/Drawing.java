@@ -155,6 +155,10 @@ public final class Drawing {
         return title + ": " + description;
     }
 
+    double width() {
+        return width;
+    }
+
     static String list(List<String> sentences) {
         return String.join(" ", sentences);
     }

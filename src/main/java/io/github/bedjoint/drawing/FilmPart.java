@@ -32,7 +32,6 @@ final class FilmPart {
         Film film = cost.job().materials().film();
         page.section("rolls", "Rolls to open");
         rolls("Film: " + film.name(), cost.filmPlan(), film.edgeMarginSteps());
-        page.out.element("h3", "Where the film ends");
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.waste(cost.waste(), page.style));
         page.out.close().open("div", "class", "grow");

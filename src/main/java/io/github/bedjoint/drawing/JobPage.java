@@ -138,6 +138,7 @@ public final class JobPage {
     }
 
     private static void sources(PageWriter page) {
+        page.out.open("div", "class", "origins");
         page.section("sources", "Sources of the workings");
         page.out.element("p", "Each working above names one of these by its number.");
         page.out.open("ol", "class", "sources");
@@ -148,6 +149,7 @@ public final class JobPage {
         }
         page.out.close();
         page.end();
+        page.out.close();
     }
 
     private static String look() {

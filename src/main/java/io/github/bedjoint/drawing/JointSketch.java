@@ -6,7 +6,6 @@ import io.github.bedjoint.survey.Follow;
 import io.github.bedjoint.texture.JointSection;
 import io.github.bedjoint.texture.MasonrySurface;
 import io.github.bedjoint.texture.Surface;
-import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
@@ -92,7 +91,7 @@ final class JointSketch {
         svg.polygon(mortar, "fill", Look.GREY, "stroke", Look.INK, "stroke-width", "0.8");
         film(svg, line, face);
         svg.dimension(left, deep + 8, left + joint, deep + 8);
-        String words = Measure.LENGTH.print(section.widthM(), style) + " wide, film along it " + Measure.LENGTH.print(section.lengthM(), style);
+        String words = length(section.widthM()) + " wide, film along it " + length(section.lengthM());
         svg.text(WIDTH / 2, deep + 23, SIZE, "middle", Svg.within(words, SIZE, WIDTH));
     }
 
@@ -149,14 +148,18 @@ final class JointSketch {
         svg.hatch(Hatch.RISING, 1, y + 17, width, 11);
     }
 
+    private String length(double metres) {
+        return style == UnitStyle.METRIC ? Print.fixed(metres * 1000, 1) + " mm" : Print.fixed(metres / 0.0254, 3) + " in";
+    }
+
     private static String percent(double share) {
         return Print.fixed(100 * share, 1) + " %";
     }
 
     private String description() {
         List<String> all = new ArrayList<>();
-        sections.forEach(section -> all.add("A joint " + section.profile().describe(style) + ", " + Measure.LENGTH.print(section.widthM(), style)
-                + " wide; the film along it is " + Measure.LENGTH.print(section.lengthM(), style) + " long."));
+        sections.forEach(section -> all.add("A joint " + section.profile().describe(style) + ", " + length(section.widthM())
+                + " wide; the film along it is " + length(section.lengthM()) + " long."));
         all.add("Asked for: " + percent(surface.localStretch()) + " at the steepest place, " + percent(surface.meanStretchUp()) + " on the mean up the wall, "
                 + percent(surface.meanStretchAlong()) + " along it. The film bears " + percent(film.usableStretch()) + ".");
         all.add(answer(sections.isEmpty() ? null : how()));

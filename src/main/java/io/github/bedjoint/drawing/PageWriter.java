@@ -74,7 +74,7 @@ final class PageWriter {
     /** A drawing that scrolls sideways where the page is narrower than it. */
     void wide(Drawing drawing) {
         out.open("figure").element("figcaption", drawing.title());
-        out.open("div", "class", "scroll", "tabindex", "0", "role", "group", "aria-label", drawing.title() + ", scrolls sideways where the page is narrow");
+        out.open("div", "class", drawing.width() < 600 ? "scroll" : "scroll grown", "tabindex", "0", "role", "group", "aria-label", drawing.title() + ", scrolls sideways where the page is narrow");
         drawing.write(out);
         out.close().close();
     }

@@ -10,7 +10,9 @@ import java.util.List;
 final class PanelLabels {
     private static final double SIZE = 11;
     private static final double RADIUS = 10;
-    private static final double[] SHARES = {0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1};
+    /** Places along a panel, the middle first. */
+    private static final double[] ALONG = {0.5, 0.55, 0.45, 0.6, 0.4, 0.65, 0.35, 0.7, 0.3, 0.75, 0.25, 0.8, 0.2, 0.85, 0.15, 0.9, 0.1};
+    private static final double[] ACROSS = {0.5, 0.65, 0.35, 0.75, 0.25};
 
     private final List<Dot> rim;
     private final List<Box> openings;
@@ -35,7 +37,7 @@ final class PanelLabels {
         double lines = Math.max(Svg.width(shortWidth + " ×", SIZE), Svg.width(length, SIZE));
         String both = shortWidth + " × " + length;
         double line = Svg.width(both, SIZE);
-        boolean done = put(box, lines + 4, 54, (x, y) -> {
+        boolean done = put(box, lines + 4, 52, (x, y) -> {
             number(svg, x, y - 15, RADIUS, number);
             svg.text(x, y + 9, SIZE, "middle", shortWidth + " ×");
             svg.text(x, y + 23, SIZE, "middle", length);
@@ -57,14 +59,16 @@ final class PanelLabels {
             return false;
         }
         boolean tall = panel.height() > panel.width();
-        for (double share : SHARES) {
-            double x = panel.x() + panel.width() * (tall ? 0.5 : share);
-            double y = panel.y() + panel.height() * (tall ? share : 0.5);
-            Box box = Box.around(x, y, width, height);
-            if (panel.holds(box.x(), box.y()) && panel.holds(box.right(), box.bottom())
-                    && box.isInside(rim) && openings.stream().noneMatch(box::meets)) {
-                label.draw(x, y);
-                return true;
+        for (double across : ACROSS) {
+            for (double along : ALONG) {
+                double x = panel.x() + panel.width() * (tall ? across : along);
+                double y = panel.y() + panel.height() * (tall ? along : across);
+                Box box = Box.around(x, y, width, height);
+                if (panel.holds(box.x(), box.y()) && panel.holds(box.right(), box.bottom())
+                        && box.isInside(rim) && openings.stream().noneMatch(box::meets)) {
+                    label.draw(x, y);
+                    return true;
+                }
             }
         }
         return false;

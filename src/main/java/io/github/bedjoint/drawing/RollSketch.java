@@ -5,6 +5,7 @@ import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -90,7 +91,7 @@ final class RollSketch {
 
     private void roll(Svg svg, int number, OpenedRoll roll, double y) {
         Stock row = row(roll);
-        String head = "Roll " + number + ": " + roll.stockId() + ", " + Print.cut(row.lengthSteps(), style) + " × "
+        String head = "Roll " + number + ": " + roll.stockId() + ", " + longLength(row.lengthSteps()) + " × "
                 + Print.cut(row.widthSteps() + 2 * margin, style);
         svg.text(LEFT, y + 14, 12, "start", Svg.within(head, 12, ROOM), Look.BOLD);
         double top = y + HEAD;
@@ -102,9 +103,10 @@ final class RollSketch {
         svg.line(x(at), top, x(at), top + bar, Look.THIN);
         for (String piece : roll.pieces()) {
             Cut cut = cut(piece);
-            piece(svg, cut, new Box(x(at), top + margin * across, cut.lengthSteps() * scale, cut.widthSteps() * across));
+            svg.rect(x(at), top + margin * across, cut.lengthSteps() * scale, cut.widthSteps() * across, Look.PIECE);
             double beside = bar - (margin + cut.widthSteps()) * across;
             svg.hatch(Hatch.LEVEL, x(at), top + bar - beside, cut.lengthSteps() * scale, beside);
+            name(svg, cut, new Box(x(at), top + margin * across, cut.lengthSteps() * scale, cut.widthSteps() * across), bar);
             at += cut.lengthSteps() + plan.terms().gapSteps();
         }
         at = plan.terms().leadSteps() + roll.usedSteps();
@@ -118,14 +120,19 @@ final class RollSketch {
         return LEFT + steps * scale;
     }
 
-    private void piece(Svg svg, Cut cut, Box box) {
-        svg.rect(box.x(), box.y(), box.width(), box.height(), Look.PIECE);
+    /** Its name and length, on the piece or, where that is too thin, below it on what is cut off. */
+    private void name(Svg svg, Cut cut, Box piece, double bar) {
+        boolean thin = piece.height() < 15;
+        Box box = thin ? new Box(piece.x(), piece.bottom(), piece.width(), bar - piece.height()) : piece;
         String length = Print.cut(cut.lengthSteps(), style);
         double middle = box.x() + box.width() / 2;
         double y = box.y() + box.height() / 2;
         for (String name : List.of(cut.id(), shortName(cut))) {
             if (Svg.width(name, SIZE) + 2 <= box.width()) {
-                boolean two = box.height() >= 30 && Svg.width(length, SIZE) + 2 <= box.width();
+                if (thin) {
+                    svg.rect(middle - Svg.width(name, SIZE) / 2, y - 7, Svg.width(name, SIZE), 14, "fill", Look.PAPER);
+                }
+                boolean two = !thin && box.height() >= 30 && Svg.width(length, SIZE) + 2 <= box.width();
                 svg.text(middle, y + (two ? -2 : 4), SIZE, "middle", name, Look.BOLD);
                 if (two) {
                     svg.text(middle, y + 11, SIZE, "middle", length);
@@ -155,10 +162,14 @@ final class RollSketch {
         } else {
             svg.hatch(Hatch.RISING, box.x(), box.y(), box.width(), box.height());
         }
-        String words = "left " + Print.cut(roll.remnantSteps(), style);
+        String words = "left " + longLength(roll.remnantSteps());
         if (isKept(roll) && Svg.width(words, SIZE) + 4 <= box.width()) {
             svg.text(box.x() + box.width() / 2, box.y() + box.height() / 2 + 4, SIZE, "middle", words);
         }
+    }
+
+    private String longLength(long steps) {
+        return style == UnitStyle.METRIC ? Print.number(Steps.toM(steps)) + " m" : Print.feetInches(steps);
     }
 
     private boolean isKept(OpenedRoll roll) {
@@ -172,7 +183,7 @@ final class RollSketch {
         boolean kept = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && isKept(roll));
         boolean scrap = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && !isKept(roll));
         Legend legend = new Legend()
-                .with((svg, x, y) -> svg.rect(x, y, 26, 12, Look.PIECE), "piece, in cutting order from the left")
+                .with((svg, x, y) -> svg.rect(x, y, 26, 12, Look.PIECE), "piece; cut from left to right")
                 .withIf(plan.terms().leadSteps() > 0, mark(Hatch.FALLING), "lead: " + Print.cut(plan.terms().leadSteps(), style))
                 .withIf(plan.terms().tailSteps() > 0, mark(Hatch.CROSSED), "tail: " + Print.cut(plan.terms().tailSteps(), style))
                 .withIf(narrow, mark(Hatch.LEVEL), "cut off beside a piece")
@@ -184,7 +195,7 @@ final class RollSketch {
             walls.forEach(wall -> legend.with((svg, x, y) -> svg.text(x + 13, y + 10, 12, "middle", letter(wall), Look.BOLD), wall));
         }
         return legend.withIf(thick, (svg, x, y) -> svg.text(x + 13, y + 10, 12, "middle", "!", Look.BOLD),
-                "lengths in true scale, widths enlarged");
+                "lengths true, widths enlarged");
     }
 
     private static Legend.Mark mark(Hatch hatch) {

@@ -6,7 +6,7 @@ import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
-import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.units.UnitStyle;
 import java.util.Optional;
 
 /** What one wants to know first: whether it can be done, how much, how long, when, and for what price. */
@@ -53,7 +53,7 @@ final class SummaryPart {
         cost.laminate().ifPresent(this::laminate);
         page.figure("Paid hours", PageWriter.hours(cost.labour().totalPaidS()), page.working("labour.total-paid"));
         double pace = cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue();
-        page.figure("Paid time by visible area", Measure.TIME_PER_AREA.print(pace, page.style), page.working("job.time-per-area"));
+        page.figure("Paid time by visible area", byArea("", pace / 60, " min"), page.working("job.time-per-area"));
         page.figure("Days on site", Integer.toString(cost.labour().siteDays().days()), page.working("labour.site-days"));
     }
 
@@ -69,11 +69,16 @@ final class SummaryPart {
     private void price() {
         if (page.copy.hasPrice()) {
             page.working("job.price-per-area").ifPresent(working -> {
-                Formula formula = working.formula().orElseThrow();
-                String shown = formula.result().measure().print(Double.valueOf(Print.fixed(working.result().orElseThrow().doubleValue(), 2)), page.style);
-                page.figure("Net price by visible area", shown.replace("¤", cost.job().rules().currency().getCode()), Optional.of(working));
+                double rate = working.result().orElseThrow().doubleValue();
+                page.figure("Net price by visible area", byArea(cost.job().rules().currency().getCode() + " ", rate, ""), Optional.of(working));
             });
         }
+    }
+
+    /** Something for each square metre or square foot, to the second decimal. */
+    private String byArea(String before, double perM2, String after) {
+        boolean metric = page.style == UnitStyle.METRIC;
+        return before + Print.fixed(metric ? perM2 : perM2 * 0.09290304, 2) + after + (metric ? "/m²" : "/ft²");
     }
 
     private void materials() {

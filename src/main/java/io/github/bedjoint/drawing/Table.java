@@ -31,30 +31,27 @@ final class Table {
     }
 
     Table row(String... cells) {
-        return row("", cells);
+        return row("", List.of(), cells);
     }
 
     Table total(String... cells) {
-        return row("total", cells);
+        return row("total", List.of(), cells);
     }
 
-    /** A row with the working of its figures folded under it. */
+    /** A row whose name unfolds the working of its figures. */
     Table row(List<Working> how, String... cells) {
         List<Working> seen = how.stream().flatMap(working -> working.without(page.copy::hides).stream()).toList();
-        if (seen.isEmpty()) {
-            return row(cells);
-        }
-        row("lead", cells);
-        out.open("tr", "class", "how").open("td", "colspan", Integer.toString(heads.length));
-        seen.forEach(page::fold);
-        out.close().close();
-        return this;
+        return row("", seen, cells);
     }
 
-    private Table row(String look, String... cells) {
+    private Table row(String look, List<Working> how, String... cells) {
         out.open("tr", look.isEmpty() ? new String[0] : new String[] {"class", look});
         for (int i = 0; i < cells.length; i++) {
-            if (i == 0) {
+            if (i == 0 && !how.isEmpty()) {
+                out.open("th", attributes("row", i)).open("details").element("summary", cells[i]);
+                how.forEach(page::fold);
+                out.close().close();
+            } else if (i == 0) {
                 out.element("th", cells[i], attributes("row", i));
             } else {
                 out.element("td", cells[i], isNumber(i) ? new String[] {"class", "number"} : new String[0]);

@@ -36,7 +36,7 @@ final class TimePart {
         Table table = page.table(title, "Task", ">Paid", ">Elapsed", "Pace from");
         for (TaskTime task : cost.labour().tasks()) {
             if (task.task().stage() == stage) {
-                table.row(List.of(task.working()), task.task().title(), PageWriter.hours(task.paidS()), PageWriter.hours(task.elapsedS()),
+                table.row(task.working().parts(), task.task().title(), PageWriter.hours(task.paidS()), PageWriter.hours(task.elapsedS()),
                         task.task().source().kind().words());
             }
         }

@@ -20,6 +20,7 @@ final class WallSketch {
     private static final double LEFT = 44;
     private static final double TOP = 12;
     private static final double RIGHT = 16;
+    private static final double ARROW = 11;
     private static final double LEAST_WIDTH = 340;
     private static final double WIDEST = 660;
     /** Below it a number would not be told from its neighbours. */
@@ -124,7 +125,7 @@ final class WallSketch {
     }
 
     private void arrow(Svg svg, Box strip, Side shows) {
-        for (double share : new double[] {0.16, 0.3, 0.7, 0.84, 0.5, 0.06, 0.94}) {
+        for (double share : new double[] {0.16, 0.3, 0.84, 0.7, 0.5, 0.06, 0.94}) {
             double x = switch (shows) {
                 case LEFT -> strip.x();
                 case RIGHT -> strip.right();
@@ -135,8 +136,9 @@ final class WallSketch {
                 case BOTTOM -> strip.bottom();
                 default -> strip.bottom() - share * strip.height();
             };
-            if (openings.stream().noneMatch(o -> o.holds(x, y)) && Box.around(x, y, 2, 2).isInside(rim)) {
-                svg.arrow(x, y, shows == Side.LEFT ? -1 : shows == Side.RIGHT ? 1 : 0, shows == Side.TOP ? -1 : shows == Side.BOTTOM ? 1 : 0, 11);
+            Box around = Box.around(x, y, 2 * ARROW, 2 * ARROW);
+            if (openings.stream().noneMatch(around::meets) && around.isInside(rim)) {
+                svg.arrow(x, y, shows == Side.LEFT ? -1 : shows == Side.RIGHT ? 1 : 0, shows == Side.TOP ? -1 : shows == Side.BOTTOM ? 1 : 0, ARROW);
                 return;
             }
         }
@@ -171,11 +173,11 @@ final class WallSketch {
         boolean turned = wall.openings().stream().anyMatch(o -> o.turnSteps() > 0);
         return new Legend()
                 .withIf(!layout.panels().isEmpty(), (svg, x, y) -> PanelLabels.number(svg, x + 13, y + 6, 8, "1"),
-                        "panel, in order of application, cut width × length")
+                        "panel: order, cut width × length")
                 .withIf(!strips.isEmpty(), (svg, x, y) -> svg.rect(x, y + 3, 26, 6, Look.LAPPED), "overlap, two layers: " + overlap())
-                .withIf(!layout.seams().isEmpty(), (svg, x, y) -> svg.arrow(x + 8, y + 6, 1, 0, 11), "seam: where the edge on top faces")
-                .with((svg, x, y) -> svg.line(x, y + 6, x + 26, y + 6, "stroke", Look.INK, "stroke-width", "2"), "rim of the wall; film beyond it is bleed or trim")
-                .withIf(cut, (svg, x, y) -> mark(svg, x, y, Hatch.RISING), turned ? "opening, cut out; turned in to the dashes" : "opening, cut out")
+                .withIf(!layout.seams().isEmpty(), (svg, x, y) -> svg.arrow(x + 8, y + 6, 1, 0, ARROW), "seam: where the edge on top faces")
+                .with((svg, x, y) -> svg.line(x, y + 6, x + 26, y + 6, "stroke", Look.INK, "stroke-width", "2"), "rim of the wall; bleed beyond it")
+                .withIf(cut, (svg, x, y) -> mark(svg, x, y, Hatch.RISING), turned ? "opening; turned in to the dashes" : "opening, cut out")
                 .withIf(never, (svg, x, y) -> mark(svg, x, y, Hatch.CROSSED), "never covered")
                 .withIf(whole, (svg, x, y) -> svg.rect(x, y, 26, 12, Look.DASHED), "film left whole over it");
     }
