@@ -148,6 +148,30 @@ public final class MasonrySurface implements Surface {
                 stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO));
     }
 
+    /** A surface of sizes that may lie a little outside what the door accepts. */
+    static MasonrySurface of(MasonrySizes sizes) {
+        return new MasonrySurface(
+                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio());
+    }
+
+    MasonrySizes sizes() {
+        return new MasonrySizes(stretcherM, heightM, bed, head, bond, faceRatio);
+    }
+
+    /** The same with joints of a kind and depth; heads that are flush stay so unless the beds are flush too. */
+    MasonrySurface atDepth(JointProfile.Kind kind, double depthM) {
+        JointProfile beds = JointProfile.atDepth(kind, depthM, bed.widthM());
+        boolean flushHeads = head.profile().kind() == JointProfile.Kind.FLUSH && bed.profile().kind() != JointProfile.Kind.FLUSH;
+        JointProfile heads = flushHeads ? head.profile() : JointProfile.atDepth(kind, depthM, head.widthM());
+        return new MasonrySurface(
+                stretcherM,
+                heightM,
+                new Joint(Joint.Place.BED, beds, bed.widthM()),
+                new Joint(Joint.Place.HEAD, heads, head.widthM()),
+                bond,
+                faceRatio);
+    }
+
     private Crossing crossing() {
         return new Crossing(bed, head, bond != Bond.STACK);
     }
