@@ -9,7 +9,7 @@ import java.util.TreeSet;
  * The places at which it is enough to try a seam.
  *
  * <p>Cost changes its course only where a strip begins or ends at a corner of the wall or of an opening, at the edge of a banned place,
- * or where two slopes are as high at both ends of a full panel; every other seam of a cheapest layout hangs on one of those by a
+ * or where two slopes are as high at both ends of a panel; every other seam of a cheapest layout hangs on one of those by a
  * chain of full panels, of overlaps or of least slivers.
  */
 final class SeamPlaces {
@@ -33,7 +33,8 @@ final class SeamPlaces {
             anchors.add(line);
             anchors.add(line - overlap);
         }
-        level(printable, anchors);
+        List<Line> slopes = slopes();
+        level(slopes, printable, anchors);
         for (long anchor : new ArrayList<>(anchors)) {
             if (least > 0) {
                 anchors.add(anchor + least);
@@ -51,6 +52,7 @@ final class SeamPlaces {
             place(ban.from(i));
             place(ban.to(i));
         }
+        balance(slopes, printable);
     }
 
     long[] sorted() {
@@ -96,8 +98,7 @@ final class SeamPlaces {
         }
     }
 
-    /** Where a falling and a rising rim are level at both ends of a full panel. */
-    private void level(long printable, TreeSet<Long> anchors) {
+    private List<Line> slopes() {
         List<Line> slopes = new ArrayList<>();
         for (int i = 0; i < wall.needed().slabs(); i++) {
             for (Region.Cell cell : wall.needed().cells(i)) {
@@ -108,18 +109,59 @@ final class SeamPlaces {
                 }
             }
         }
+        return slopes;
+    }
+
+    /** Where a falling and a rising rim are level at both ends of a full panel. */
+    private static void level(List<Line> slopes, long printable, TreeSet<Long> anchors) {
         for (Line a : slopes) {
             for (Line b : slopes) {
-                double slopeA = (double) (a.v2() - a.v1()) / (a.u2() - a.u1());
-                double slopeB = (double) (b.v2() - b.v1()) / (b.u2() - b.u1());
+                double slopeA = slope(a);
+                double slopeB = slope(b);
                 if (slopeA * slopeB < 0) {
                     double u = (b.at(printable) - a.at(0)) / (slopeA - slopeB);
-                    if (u >= a.u1() - 1 && u <= a.u2() + 1 && u + printable >= b.u1() - 1 && u + printable <= b.u2() + 1) {
-                        anchors.add((long) Math.floor(u));
-                        anchors.add((long) Math.ceil(u));
+                    if (spans(a, u) && spans(b, u + printable)) {
+                        around(u, anchors);
                     }
                 }
             }
+        }
+    }
+
+    /** Where a panel that begins, or ends, at a place known already ends, or begins, at the same height of a rim that slopes back. */
+    private void balance(List<Line> slopes, long printable) {
+        TreeSet<Long> more = new TreeSet<>();
+        for (long place : List.copyOf(places)) {
+            for (Line a : slopes) {
+                for (Line b : slopes) {
+                    if (slope(a) * slope(b) < 0) {
+                        double end = b.u1() + (a.at(place) - b.v1()) / slope(b);
+                        if (spans(a, place) && spans(b, end) && end > place && end <= place + printable) {
+                            around(end - overlap, more);
+                        }
+                        double begin = a.u1() + (b.at(place + overlap) - a.v1()) / slope(a);
+                        if (spans(b, place + overlap) && spans(a, begin) && begin < place && begin >= place + overlap - printable) {
+                            around(begin, more);
+                        }
+                    }
+                }
+            }
+        }
+        more.forEach(this::chain);
+    }
+
+    private static double slope(Line line) {
+        return (double) (line.v2() - line.v1()) / (line.u2() - line.u1());
+    }
+
+    private static boolean spans(Line line, double u) {
+        return u >= line.u1() - 1 && u <= line.u2() + 1;
+    }
+
+    private static void around(double u, TreeSet<Long> into) {
+        if (Math.abs(u) < Limits.ANY_LENGTH) {
+            into.add((long) Math.floor(u));
+            into.add((long) Math.ceil(u));
         }
     }
 }

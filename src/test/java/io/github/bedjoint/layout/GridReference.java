@@ -7,6 +7,7 @@ import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -24,8 +25,8 @@ final class GridReference {
     private final int least;
     private final int jamb;
     private final int corner;
-    private final boolean[][] needed;
-    private final boolean[][] seen;
+    private final BitSet[] needed;
+    private final BitSet[] seen;
     private final boolean[] column;
     private final boolean[] barred;
     private final long left;
@@ -45,17 +46,19 @@ final class GridReference {
         bottom = wall.outline().reach(Side.BOTTOM) - wall.edge(Side.BOTTOM).extraSteps();
         int columns = (int) ((wall.outline().reach(Side.RIGHT) + wall.edge(Side.RIGHT).extraSteps() - left) / G);
         int rows = (int) ((wall.outline().reach(Side.TOP) + wall.edge(Side.TOP).extraSteps() - bottom) / G);
-        needed = new boolean[columns][rows];
-        seen = new boolean[columns][rows];
+        needed = new BitSet[columns];
+        seen = new BitSet[columns];
         column = new boolean[columns];
         Raster raster = new Raster(wall);
         for (int i = 0; i < columns; i++) {
+            needed[i] = new BitSet(rows);
+            seen[i] = new BitSet(rows);
             for (int j = 0; j < rows; j++) {
                 int place = raster.place(left + i * G + G / 2, bottom + j * G + G / 2);
-                seen[i][j] = place == 0;
-                needed[i][j] = place == 0 || place == 2;
-                column[i] |= needed[i][j];
+                seen[i].set(j, place == 0);
+                needed[i].set(j, place == 0 || place == 2);
             }
+            column[i] = !needed[i].isEmpty();
         }
         barred = new boolean[columns];
         wall.movementJoints().forEach(j -> barred[(int) ((j.atSteps() - left) / G)] = true);
@@ -93,12 +96,10 @@ final class GridReference {
                 if (Double.isInfinite(before)) {
                     continue;
                 }
-                boolean[] rows = new boolean[seen[0].length];
+                BitSet rows = new BitSet();
                 int shownFrom = isFresh ? shown(s, 1) : s + overlap;
                 for (int e = s + 1; e <= Math.min(n, s + printable) && (e == s + 1 || !barred[e - 1]); e++) {
-                    for (int j = 0; j < rows.length; j++) {
-                        rows[j] |= needed[e - 1][j];
-                    }
+                    rows.or(needed[e - 1]);
                     double strip = strip(s, e, rows);
                     boolean ends = e == n || !column[e] || barred[e];
                     if (ends && column[e - 1] && (isFresh || shown(e - 1, -1) + 1 - shownFrom >= least)) {
@@ -130,14 +131,10 @@ final class GridReference {
     /** The next column with wall that is seen, within the same stretch. */
     private int shown(int from, int step) {
         int at = from;
-        while (true) {
-            for (boolean square : seen[at]) {
-                if (square) {
-                    return at;
-                }
-            }
+        while (seen[at].isEmpty()) {
             at += step;
         }
+        return at;
     }
 
     private boolean isAllowed(int seam) {
@@ -167,31 +164,26 @@ final class GridReference {
     private double seamM(int seam) {
         int squares = 0;
         for (int i = seam; i < Math.min(seam + overlap, seen.length); i++) {
-            for (boolean square : seen[i]) {
-                squares += square ? 1 : 0;
-            }
+            squares += seen[i].cardinality();
         }
         return squares * M / overlap;
     }
 
-    private double strip(int s, int e, boolean[] rows) {
+    private double strip(int s, int e, BitSet rows) {
         double cost = 0;
-        int low = -1;
-        int high = -1;
-        for (int j = 0; j <= rows.length; j++) {
-            if (j < rows.length && rows[j]) {
-                if (low >= 0 && high < j) {
-                    double bridge = rates.filmPerM() * (j - high) * M + rates.perCutOut() * holesWithin(s, e, high, j);
-                    if (bridge >= rates.perPanel()) {
-                        cost += piece(s, e, low, high);
-                        low = j;
-                    }
-                }
-                low = low < 0 ? j : low;
-                high = j + 1;
+        int low = rows.nextSetBit(0);
+        while (low >= 0) {
+            int high = rows.nextClearBit(low);
+            int next = rows.nextSetBit(high);
+            while (next >= 0
+                    && rates.filmPerM() * (next - high) * M + rates.perCutOut() * holesWithin(s, e, high, next) < rates.perPanel()) {
+                high = rows.nextClearBit(next);
+                next = rows.nextSetBit(high);
             }
+            cost += piece(s, e, low, high);
+            low = next;
         }
-        return cost + (low < 0 ? 0 : piece(s, e, low, high));
+        return cost;
     }
 
     private double piece(int s, int e, int low, int high) {
@@ -201,11 +193,10 @@ final class GridReference {
         int from = e;
         int to = s;
         for (int i = s; i < e; i++) {
-            for (int j = low; j < high; j++) {
-                if (needed[i][j]) {
-                    from = Math.min(from, i);
-                    to = Math.max(to, i + 1);
-                }
+            int square = needed[i].nextSetBit(low);
+            if (square >= 0 && square < high) {
+                from = Math.min(from, i);
+                to = i + 1;
             }
         }
         int cuts = 0;
