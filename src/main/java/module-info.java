@@ -16,6 +16,7 @@ module io.github.bedjoint {
 
     requires static com.fasterxml.jackson.core;
     requires static info.picocli;
+    requires static ojalgo;
     requires static org.apache.commons.rng.api;
     requires static org.apache.commons.rng.simple;
     requires static org.apache.commons.statistics.distribution;
@@ -31,8 +32,9 @@ module io.github.bedjoint {
     exports io.github.bedjoint.rolls;
     exports io.github.bedjoint.labour;
     exports io.github.bedjoint.schedule;
+    exports io.github.bedjoint.calibration;
     exports io.github.bedjoint.price;
     exports io.github.bedjoint.job;
-    exports io.github.bedjoint.risk;
+    exports io.github.bedjoint.drawing;
     exports io.github.bedjoint.jobfile;
 }

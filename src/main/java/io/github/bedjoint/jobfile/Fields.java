@@ -106,14 +106,23 @@ final class Fields {
 
     /** One of an enum's words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(String name, Class<E> type) {
-        String text = text(name);
+        text(name);
+        return word(get(name), type);
+    }
+
+    /** One of an enum's words, or an array of them. */
+    <E extends Enum<E>> List<E> words(String name, Class<E> type) {
+        return get(name).items() == null ? List.of(word(name, type)) : list(name, item -> word(item, type));
+    }
+
+    static <E extends Enum<E>> E word(JsonNode field, Class<E> type) {
         for (E constant : type.getEnumConstants()) {
-            if (word(constant).equals(text)) {
+            if (word(constant).equals(field.scalar())) {
                 return constant;
             }
         }
         String words = Arrays.stream(type.getEnumConstants()).map(Fields::word).collect(Collectors.joining(", "));
-        throw get(name).refused("must be one of " + words, "Maybe the spelling differs.");
+        throw field.refused("must be one of " + words, "Maybe the spelling differs.");
     }
 
     static String word(Enum<?> constant) {

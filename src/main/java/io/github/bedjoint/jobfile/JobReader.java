@@ -100,8 +100,17 @@ final class JobReader {
         planner = f.with(planner, "fit", n -> f.word(n, Fit.class), LayoutPlanner::withFit);
         planner = f.with(planner, "overlap", n -> f.read(n, Read::length), LayoutPlanner::withOverlap);
         planner = f.with(planner, "leastSliver", n -> f.read(n, Read::length), LayoutPlanner::withLeastSliver);
-        planner = f.with(planner, "start", n -> f.word(n, Side.class), LayoutPlanner::withStart);
+        planner = f.with(planner, "start", n -> f.words(n, Side.class), JobReader::start);
         return f.with(planner, "weatherSide", n -> f.word(n, Side.class), LayoutPlanner::withWeatherSide);
+    }
+
+    /** A side for drops and a side for bands may both be given; the planner keeps them apart. */
+    private static LayoutPlanner start(LayoutPlanner planner, List<Side> sides) {
+        LayoutPlanner started = planner;
+        for (Side side : sides) {
+            started = started.withStart(side);
+        }
+        return started;
     }
 
     private static CuttingTerms cutting(Fields f) {

@@ -78,12 +78,16 @@ final class BoundCheck {
                 return PlanChecker.Verdict.no(fault);
             }
         }
+        List<PackingCheck.Prices> lists = new ArrayList<>();
+        for (int q = 0; q < held.size(); q++) {
+            lists.add(new PackingCheck.Prices(certificate.priceLists().get(q).prices(), held.get(q)));
+        }
         for (List<List<Integer>> counts : certificate.exhausted()) {
             long[] count = new long[types.size()];
             for (int t = 0; t < count.length; t++) {
                 count[t] = counts.get(types.get(t).row()).get(types.get(t).level());
             }
-            if (!PackingCheck.isImpossible(cuts, gap, types, count)) {
+            if (!PackingCheck.isImpossible(cuts, gap, types, count, lists)) {
                 return PlanChecker.Verdict.no("counts " + counts + " were not seen to be impossible");
             }
             exhausted.add(count);
