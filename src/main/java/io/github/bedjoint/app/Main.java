@@ -19,11 +19,12 @@ import picocli.CommandLine.Command;
         description = "Costs the application of printed, laminated film from rolls onto rough and flat walls.",
         footer = {
             "",
-            "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given.",
+            "Exit codes: 0 fine, 1 the output broke off, 2 bad input, 3 the job cannot be done as given.",
             "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
         })
 public final class Main {
     static final int FINE = 0;
+    static final int BROKEN_OUTPUT = 1;
     static final int BAD_INPUT = 2;
     static final int IMPOSSIBLE = 3;
 
