@@ -93,6 +93,9 @@ final class CostCommand implements Callable<Integer> {
         if (copy != null && format != Format.HTML) {
             return complain("--copy needs --format html: the sheet and the JSON hold everything.");
         }
+        if (figure != null && format == Format.HTML) {
+            return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
+        }
         JobCost cost;
         try {
             if (lines) {
