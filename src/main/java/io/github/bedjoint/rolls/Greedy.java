@@ -45,7 +45,7 @@ final class Greedy {
     Plan best(long[] start, int rounds, long enough) {
         long[] price = start.clone();
         Plan best = new Plan(List.of(), Long.MAX_VALUE);
-        for (int k = 0; k < rounds && best.cost > enough && !work.isOver(); k++) {
+        for (int k = 0; k < rounds && best.cost > enough && (k == 0 || !work.isOver()); k++) {
             Plan plan = build(price, model.demand, model.supply, best.cost);
             if (plan.cost < best.cost) {
                 best = plan;
@@ -96,7 +96,7 @@ final class Greedy {
         double bestRatio = Double.POSITIVE_INFINITY;
         for (int r = 0; r < model.types(); r++) {
             if (left[model.kind[r]] > 0) {
-                long value = knapsack.fill(r, price, open, 0);
+                long value = knapsack.fill(r, price, open, 0, Knapsack.Effort.GOOD);
                 // Among free rolls the fuller one is better, hence the small fixed part.
                 double ratio = (model.cost[r] + 1e-6) / value;
                 if (value > 0 && ratio < bestRatio) {

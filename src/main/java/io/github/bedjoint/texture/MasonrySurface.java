@@ -259,6 +259,24 @@ public final class MasonrySurface implements Surface {
                         Working.of(MasonryFormulas.HEAD_LENGTH, headJointM(area), m2, lengthM, head.widthM())));
     }
 
+    /**
+     * A bed joint in section.
+     *
+     * @return the line from the upper arris to the lower
+     */
+    public JointSection bedSection() {
+        return JointSection.of(bed);
+    }
+
+    /**
+     * A head joint in section.
+     *
+     * @return the line from the left arris to the right
+     */
+    public JointSection headSection() {
+        return JointSection.of(head);
+    }
+
     @Override
     public Working working() {
         if (faceRatio == 1) {

@@ -125,7 +125,7 @@ class RollPlannerTest {
     void plan_doubleId_isRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLANNER.plan(List.of(cut("A", 1, 1), cut("A", 2, 1)), List.of()))
-                .withMessageContaining("cut id A is used twice")
+                .withMessageContaining("cut id is A, but must be used once only")
                 .withMessageContaining("Maybe");
     }
 

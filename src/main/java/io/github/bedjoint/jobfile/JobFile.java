@@ -1,0 +1,69 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.job.Job;
+import io.github.bedjoint.units.RefusedException;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Reads a job from a JSON job file.
+ *
+ * <p>Sizes, times and prices are texts with their unit, such as {@code "12' 6 1/2\""} or {@code "EUR 7.90/m2"}; shares and counts are
+ * numbers. A file is read whole or refused with a {@link RefusedException} whose parameter is the field's path, such as
+ * {@code walls[0].width}. Limits: 16 million characters, 32 levels, texts of 2 000 characters.
+ */
+public final class JobFile {
+    /** The version of the format, the value of the field {@code bedjoint}. */
+    public static final int VERSION = 1;
+
+    private JobFile() {}
+
+    /**
+     * Reads a job.
+     *
+     * @param json the text of a job file
+     * @return the job
+     * @throws RefusedException if it is not a job file or one of its values cannot be accepted
+     */
+    public static Job parse(String json) {
+        try {
+            return read(new StringReader(json));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Reads a job.
+     *
+     * @param text a job file; read to its end and closed
+     * @return the job
+     * @throws IOException if reading fails
+     * @throws RefusedException if it is not a job file or one of its values cannot be accepted
+     */
+    public static Job read(Reader text) throws IOException {
+        try {
+            return Fields.whole(JsonNode.read(text), JobReader::job);
+        } catch (CharacterCodingException e) {
+            throw new RefusedException("job file", "not UTF-8", "must be a text in UTF-8", "Maybe it was saved in another encoding.");
+        }
+    }
+
+    /**
+     * Reads a job.
+     *
+     * @param file a job file in UTF-8
+     * @return the job
+     * @throws IOException if the file cannot be read
+     * @throws RefusedException if it is not a job file or one of its values cannot be accepted
+     */
+    public static Job read(Path file) throws IOException {
+        return read(Files.newBufferedReader(file, StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,253 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+/**
+ * Divides a wall into panels: drops of full width from the left with the film's least overlap, unless told otherwise.
+ *
+ * <p>A panel beside a seam never shows less wall than the least sliver, 100 mm by default: a narrower last panel takes width from its
+ * neighbours. A wall that cannot be divided as asked gives a layout with reasons, never an exception. Immutable.
+ */
+public final class LayoutPlanner {
+    /** Where the default of the least sliver comes from. */
+    public static final Source LEAST_SLIVER = Source.assumed("100 mm; a strip much narrower than a roller is hard to hang straight");
+
+    private static final long SLIVER = 8000;
+    private static final int MOST_LAYOUTS = 100;
+
+    private final Hanging hanging;
+    private final Fit fit;
+    private final Limits limits;
+    private final Rates rates;
+    private final SeamRules rules;
+
+    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules) {
+        this.hanging = hanging;
+        this.fit = fit;
+        this.limits = limits;
+        this.rates = rates;
+        this.rules = rules;
+    }
+
+    /**
+     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting.
+     *
+     * @return the planner
+     */
+    public static LayoutPlanner withDefaults() {
+        return new LayoutPlanner(
+                new Hanging(Direction.DROPS, Side.LEFT, Side.BOTTOM, Optional.empty()),
+                Fit.FULL_WIDTH,
+                new Limits(0, SLIVER, Limits.ANY_LENGTH, false),
+                Rates.filmOnly(),
+                SeamRules.withDefaults());
+    }
+
+    private LayoutPlanner with(Hanging other) {
+        return new LayoutPlanner(other, fit, limits, rates, rules);
+    }
+
+    private LayoutPlanner with(Limits other) {
+        return new LayoutPlanner(hanging, fit, other, rates, rules);
+    }
+
+    /**
+     * The same with panels the other way.
+     *
+     * @param other drops, bands, or the cheaper of the two
+     * @return a new planner
+     */
+    public LayoutPlanner withDirection(Direction other) {
+        return with(new Hanging(other, hanging.dropStart(), hanging.bandStart(), hanging.weather()));
+    }
+
+    /**
+     * The same with another share of widths.
+     *
+     * @param other full widths with a trimmed last panel, or equal ones
+     * @return a new planner
+     */
+    public LayoutPlanner withFit(Fit other) {
+        return new LayoutPlanner(hanging, other, limits, rates, rules);
+    }
+
+    /**
+     * The same with an overlap of one's own; a film whose range does not hold it gives a layout with that reason.
+     *
+     * @param other the overlap, above 0, at most 1 m, brought up to a whole step
+     * @return a new planner
+     * @throws RefusedException if the overlap is absent or out of range
+     */
+    public LayoutPlanner withOverlap(Quantity<Length> other) {
+        long steps = Steps.up(Door.lengthM("overlap", other, Range.above(0, 1)));
+        return with(new Limits(steps, limits.leastSliver(), limits.longest(), limits.joins()));
+    }
+
+    /**
+     * The same with another least width of wall that a panel beside a seam must show; the overlap is always a limit as well.
+     *
+     * @param least 0 to 10 m, brought up to a whole step
+     * @return a new planner
+     * @throws RefusedException if the length is absent or out of range
+     */
+    public LayoutPlanner withLeastSliver(Quantity<Length> least) {
+        long steps = Steps.up(Door.lengthM("least sliver", least, Range.closed(0, 10)));
+        return with(new Limits(limits.overlap(), steps, limits.longest(), limits.joins()));
+    }
+
+    /**
+     * The same with full panels from another side on; a trimmed panel comes at the side across.
+     *
+     * @param side LEFT or RIGHT for drops, BOTTOM or TOP for bands; the other direction's start stays as it is
+     * @return a new planner
+     */
+    public LayoutPlanner withStart(Side side) {
+        boolean forDrops = side == Side.LEFT || side == Side.RIGHT;
+        return with(new Hanging(
+                hanging.direction(), forDrops ? side : hanging.dropStart(), forDrops ? hanging.bandStart() : side, hanging.weather()));
+    }
+
+    /**
+     * The same with drops that lap away from a side: they are hung towards it, so that no edge on top faces it. Without one they are
+     * hung from the starting side on. Bands always lap over the one below, their edges facing down.
+     *
+     * @param side LEFT or RIGHT: where weather or traffic comes from
+     * @return a new planner
+     * @throws RefusedException for BOTTOM and TOP
+     */
+    public LayoutPlanner withWeatherSide(Side side) {
+        if (side != Side.LEFT && side != Side.RIGHT) {
+            throw new RefusedException("weather side", side.toString(), "must be LEFT or RIGHT",
+                    "Maybe bands are meant: their edges face down in any case.");
+        }
+        return with(new Hanging(hanging.direction(), hanging.dropStart(), hanging.bandStart(), Optional.of(side)));
+    }
+
+    /**
+     * The same with other rates, by which {@link Direction#CHEAPEST} and {@link Fit#CHEAPEST} choose, and by which a panel over an
+     * opening as wide as itself is cut through or left in one piece.
+     *
+     * @param other what film, panels, seams and cut-outs cost
+     * @return a new planner
+     */
+    public LayoutPlanner withRates(Rates other) {
+        return new LayoutPlanner(hanging, fit, limits, other, rules);
+    }
+
+    /**
+     * The same with other rules for the places of seams, which {@link Fit#CHEAPEST} keeps to.
+     *
+     * @param other clearances and masonry joints
+     * @return a new planner
+     */
+    public LayoutPlanner withSeamRules(SeamRules other) {
+        return new LayoutPlanner(hanging, fit, limits, rates, other);
+    }
+
+    /**
+     * The same with a greatest cut length, what the longest roll yields; a panel that would be longer makes the layout impossible, with
+     * alternatives.
+     *
+     * @param most above 0, at most 10 km, brought down to a whole step
+     * @return a new planner
+     * @throws RefusedException if the length is absent or out of range
+     */
+    public LayoutPlanner withLongestCut(Quantity<Length> most) {
+        long steps = Steps.down(Door.lengthM("longest cut", most, Range.above(0.1, 10_000)));
+        return with(new Limits(limits.overlap(), limits.leastSliver(), steps, limits.joins()));
+    }
+
+    /**
+     * The same with panels that are longer than the longest cut joined across: equal pieces, the upper lapping over the lower by the
+     * overlap.
+     *
+     * @param yes whether they are joined
+     * @return a new planner
+     */
+    public LayoutPlanner withJointsAcross(boolean yes) {
+        return with(new Limits(limits.overlap(), limits.leastSliver(), limits.longest(), yes));
+    }
+
+    /**
+     * Divides a wall into panels.
+     *
+     * @param wall the wall
+     * @param film the film
+     * @return the layout, or one that says why there is none and what else is possible
+     */
+    public PanelLayout plan(Wall wall, Film film) {
+        PanelLayout best = best(wall, film, 1).get(0);
+        if (best.isPossible() || limits.longest() == Limits.ANY_LENGTH) {
+            return best;
+        }
+        List<Alternative> others = new ArrayList<>();
+        Direction way = hanging.direction() == Direction.BANDS ? Direction.DROPS : Direction.BANDS;
+        if (hanging.direction() != Direction.CHEAPEST) {
+            offer(others, way == Direction.BANDS ? "bands" : "drops", withDirection(way).best(wall, film, 1).get(0));
+        }
+        offer(others, "a joint across", with(limits.joined()).best(wall, film, 1).get(0));
+        PanelLayout longer = with(limits.ofAnyLength()).best(wall, film, 1).get(0);
+        offer(others, "a roll that yields " + Print.cut(Division.longest(longer), UnitStyle.METRIC), longer);
+        return best.withAlternatives(others);
+    }
+
+    private static void offer(List<Alternative> others, String what, PanelLayout layout) {
+        if (layout.isPossible()) {
+            others.add(new Alternative(what, layout));
+        }
+    }
+
+    /**
+     * The best ways to divide a wall that differ in the lengths of their panels, in both directions where {@link Direction#CHEAPEST} is
+     * asked for. Only {@link Fit#CHEAPEST} gives more than one for a direction. The cost of a whole job may put the second first, when
+     * its panels share rolls better.
+     *
+     * @param wall the wall
+     * @param film the film
+     * @param most how many at most, 1 to 100
+     * @return the cheapest first; a single one with reasons where there is none
+     * @throws RefusedException if {@code most} is out of range
+     */
+    public List<PanelLayout> best(Wall wall, Film film, int most) {
+        Door.count("layouts", most, 1, MOST_LAYOUTS);
+        List<PanelLayout> all = new ArrayList<>();
+        for (Direction way : hanging.direction() == Direction.CHEAPEST
+                ? List.of(Direction.DROPS, Direction.BANDS)
+                : List.of(hanging.direction())) {
+            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates, rules).layouts(most));
+        }
+        return PanelLayout.ranked(all, most);
+    }
+
+    /**
+     * The best ways to divide a wall with any of several films, such as rolls of different width, each at its own rates.
+     *
+     * @param wall  the wall
+     * @param films at least one film with its rates
+     * @param most  how many at most, 1 to 100
+     * @return the cheapest first; a single one with reasons where there is none
+     * @throws RefusedException if there is no film or {@code most} is out of range
+     */
+    public List<PanelLayout> best(Wall wall, List<RatedFilm> films, int most) {
+        Door.count("films", films.size(), 1, MOST_LAYOUTS);
+        List<PanelLayout> all = new ArrayList<>();
+        for (RatedFilm rated : films) {
+            all.addAll(withRates(rated.rates()).best(wall, rated.film(), most));
+        }
+        return PanelLayout.ranked(all, most);
+    }
+}

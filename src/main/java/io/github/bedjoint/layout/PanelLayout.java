@@ -1,0 +1,335 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+
+/**
+ * A wall divided into panels, in the order of application, or the reasons why it cannot be divided as asked.
+ *
+ * <p>Stored are the panels, the seams and every figure. The parts of all panels add up to the film cut. Immutable.
+ */
+public final class PanelLayout implements Explained {
+    /** Panels side by side, over all rows. */
+    public static final Formula STRIPS = Formula.of(
+            "layout.strips", "Drops or bands", Symbol.number("n", "drops or bands"), "sum(n_i)",
+            Source.geometry("a new row begins where a panel ends in a gap"), Symbol.number("n_i", "panels side by side in a row"));
+    /** Length of all seams. */
+    public static final Formula SEAM_LENGTH = Formula.of(
+            "layout.seam-length", "Length of seams", new Symbol("L", Measure.LENGTH, "length of seams"), "sum(l_i)",
+            Source.geometry("openings crossed do not count"), new Symbol("l_i", Measure.LENGTH, "length of a seam"));
+    /** Extra film of all seams. */
+    public static final Formula OVERLAP_ALLOWANCE = Formula.of(
+            "layout.overlap-allowance", "Overlap allowance", new Symbol("A_o", Measure.AREA, "extra film for overlaps"), "sum(a_i)",
+            Source.geometry("overlap times length, seam by seam"), new Symbol("a_i", Measure.AREA, "extra film of a seam"));
+    /** Length of film that the panels take, one after the other. */
+    public static final Formula FILM_LENGTH = Formula.of(
+            "layout.film-length", "Length of film", new Symbol("l_f", Measure.LENGTH, "length of film"), "sum(l_i)",
+            Source.geometry("cut lengths one after the other"), new Symbol("l_i", Measure.LENGTH, "cut length of a panel"));
+    /** Where the film of all panels ends up. */
+    public static final Formula CUT_AREA = Formula.of(
+            "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
+            Source.geometry("the parts of a panel add up to the panel"),
+            new Symbol("A", Measure.AREA, "visible area"),
+            new Symbol("A_o", Measure.AREA, "extra film for overlaps"),
+            new Symbol("A_b", Measure.AREA, "bleed, tuck, turn"),
+            new Symbol("A_t", Measure.AREA, "shape trim"),
+            new Symbol("A_x", Measure.AREA, "cut out over openings"));
+
+    private final Division made;
+    private final Wall wall;
+    private final Film film;
+    private final Direction direction;
+    private final long overlap;
+    private final Rates rates;
+    private final List<Integer> rows;
+    private final List<Run> runs;
+    private final int seamPlaces;
+    private final List<Alternative> alternatives;
+    private final List<Panel> panels;
+    private final List<Seam> seams;
+    private final List<String> reasons;
+    private final Places areas;
+    private final double seamM;
+    private final double overlapM2;
+    private final double filmM;
+    private final int cutOuts;
+    private final double cost;
+
+    private PanelLayout(
+            Division made, List<Integer> rows, List<Run> runs, int seamPlaces, List<Panel> panels, List<Seam> seams, List<String> reasons,
+            List<Alternative> alternatives) {
+        wall = made.wall();
+        film = made.film();
+        direction = made.way();
+        overlap = made.lap();
+        rates = made.rates();
+        this.made = made;
+        this.rows = List.copyOf(rows);
+        this.runs = List.copyOf(runs);
+        this.seamPlaces = seamPlaces;
+        this.panels = List.copyOf(panels);
+        this.seams = List.copyOf(seams);
+        this.reasons = reasons;
+        this.alternatives = List.copyOf(alternatives);
+        seamM = sum(seams, Seam::lengthM);
+        overlapM2 = sum(seams, Seam::areaM2);
+        filmM = sum(panels, p -> Steps.toM(p.cutLengthSteps()));
+        areas = new Places(
+                sum(panels, p -> p.places().visibleM2()),
+                sum(panels, p -> p.places().overlapM2()),
+                sum(panels, p -> p.places().bleedM2()),
+                sum(panels, p -> p.places().trimM2()),
+                sum(panels, p -> p.places().cutOutM2()));
+        cutOuts = panels.stream().mapToInt(Panel::cutOuts).sum();
+        cost = rates.cost(filmM, panels.size(), seamM, cutOuts);
+    }
+
+    static PanelLayout of(Division made, List<Strip> strips, List<Run> runs, Placement placed, int seamPlaces) {
+        List<Integer> rows = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            if (i > 0 && strips.get(i).from() < strips.get(i - 1).to()) {
+                rows.set(rows.size() - 1, rows.get(rows.size() - 1) + 1);
+            } else {
+                rows.add(1);
+            }
+        }
+        return new PanelLayout(made, rows, runs, seamPlaces, placed.panels(), placed.seams(), List.of(), List.of());
+    }
+
+    static PanelLayout impossible(Division made, String reason) {
+        return new PanelLayout(made, List.of(), List.of(), 0, List.of(), List.of(), List.of(reason), List.of());
+    }
+
+    PanelLayout withAlternatives(List<Alternative> others) {
+        return new PanelLayout(made, rows, runs, seamPlaces, panels, seams, reasons, others);
+    }
+
+    private static <T> double sum(List<T> all, ToDoubleFunction<T> figure) {
+        return all.stream().mapToDouble(figure).sum();
+    }
+
+    /** The possible ones by cost, then fewer panels, in the given order where both are the same; the first of the others if none is. */
+    static List<PanelLayout> ranked(List<PanelLayout> all, int most) {
+        List<PanelLayout> possible = all.stream()
+                .filter(PanelLayout::isPossible)
+                .sorted(Comparator.comparingDouble((PanelLayout l) -> Math.rint(l.cost * 1e9)).thenComparing(l -> l.panels.size()))
+                .limit(most)
+                .toList();
+        return possible.isEmpty() ? List.of(all.get(0)) : possible;
+    }
+
+    /**
+     * Whether the wall can be divided as asked.
+     *
+     * @return false where {@link #reasons()} say why not
+     */
+    public boolean isPossible() {
+        return reasons.isEmpty();
+    }
+
+    /**
+     * Why the wall cannot be divided as asked.
+     *
+     * @return sentences without a full stop; empty where it can
+     */
+    public List<String> reasons() {
+        return reasons;
+    }
+
+    /**
+     * Other ways to cover the wall where a panel is longer than the longest cut: panels the other way, a joint across, a longer roll.
+     *
+     * @return those that are possible, each with its cost; empty where nothing is wrong or nothing helps
+     */
+    public List<Alternative> alternatives() {
+        return alternatives;
+    }
+
+    /**
+     * The wall.
+     *
+     * @return what was divided
+     */
+    public Wall wall() {
+        return wall;
+    }
+
+    /**
+     * The film.
+     *
+     * @return what it was divided for
+     */
+    public Film film() {
+        return film;
+    }
+
+    /**
+     * Which way the panels run.
+     *
+     * @return drops or bands
+     */
+    public Direction direction() {
+        return direction;
+    }
+
+    /**
+     * The panels.
+     *
+     * @return in the order of application; empty where there is no layout
+     */
+    public List<Panel> panels() {
+        return panels;
+    }
+
+    /**
+     * The seams between neighbouring drops or bands.
+     *
+     * @return from the starting side on
+     */
+    public List<Seam> seams() {
+        return seams;
+    }
+
+    /**
+     * How many drops or bands there are side by side; one may consist of several panels above and below openings.
+     *
+     * @return the count
+     * @see #STRIPS
+     */
+    public int strips() {
+        return rows.stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /**
+     * The overlap that was planned with.
+     *
+     * @return the length in metres
+     */
+    public Quantity<Length> overlap() {
+        return Steps.toLength(overlap);
+    }
+
+    /**
+     * The length of all seams, openings crossed not counted.
+     *
+     * @return the length in metres
+     * @see #SEAM_LENGTH
+     */
+    public Quantity<Length> seamLength() {
+        return Door.length(seamM);
+    }
+
+    /**
+     * The extra film that overlaps take.
+     *
+     * @return the area
+     * @see #OVERLAP_ALLOWANCE
+     */
+    public Quantity<Area> overlapAllowance() {
+        return Door.area(overlapM2);
+    }
+
+    /**
+     * Where the film of all panels ends up.
+     *
+     * @return the parts, which add up to the film cut
+     */
+    public Places places() {
+        return areas;
+    }
+
+    /**
+     * The length of all seams in metres.
+     *
+     * @return metres
+     */
+    public double seamM() {
+        return seamM;
+    }
+
+    /**
+     * The extra film for overlaps in square metres.
+     *
+     * @return m2
+     */
+    public double overlapM2() {
+        return overlapM2;
+    }
+
+    /**
+     * The length of film that the panels take one after the other, in metres.
+     *
+     * @return metres
+     * @see #FILM_LENGTH
+     */
+    public double filmM() {
+        return filmM;
+    }
+
+    /**
+     * Openings cut out of panels; one that two panels cross counts twice.
+     *
+     * @return the count
+     */
+    public int cutOuts() {
+        return cutOuts;
+    }
+
+    /**
+     * The cost by the planner's rates.
+     *
+     * @return an amount in the currency of the rates; with no rates given, metres of film
+     */
+    public double cost() {
+        return cost;
+    }
+
+    /** Panels, seams, overlap allowance and the film by place; for a layout that is not possible a heading with the reasons. */
+    @Override
+    public Working working() {
+        if (!isPossible()) {
+            return Working.group("No layout of " + wall.name(), List.of()).noting(String.join("; ", reasons));
+        }
+        Working strips = Working.sum(STRIPS, strips(), rows).because(runs.stream().map(Run::working).toArray(Working[]::new));
+        if (runs.isEmpty()) {
+            strips = strips.noting("the cheapest of all rows with seams at " + seamPlaces + " places");
+        }
+        List<Double> lengths = seams.stream().map(Seam::lengthM).toList();
+        Working allowance = Working.sum(OVERLAP_ALLOWANCE, overlapM2, seams.stream().map(Seam::areaM2).toList())
+                .because(seams.stream().map(Seam::working).toArray(Working[]::new));
+        List<Working> all = new ArrayList<>();
+        all.add(strips);
+        all.add(Working.sum(SEAM_LENGTH, seamM, lengths));
+        all.add(allowance);
+        Working film = Working.sum(FILM_LENGTH, filmM, panels.stream().map(p -> Steps.toM(p.cutLengthSteps())).toList());
+        all.add(film);
+        all.add(Working.of(CUT_AREA, areas.totalM2(), areas.visibleM2(), overlapM2, areas.bleedM2(), areas.trimM2(),
+                areas.cutOutM2()));
+        all.add(Working.of(Rates.COST, cost, rates.filmPerM(), filmM, rates.perPanel(), panels.size(), rates.seamPerM(), seamM,
+                rates.perCutOut(), cutOuts));
+        return Working.group("Layout of " + wall.name(), all);
+    }
+
+    /** Wall, direction, panels and film. */
+    @Override
+    public String toString() {
+        return isPossible()
+                ? wall.name() + ": " + panels.size() + " panels in " + strips() + " " + direction() + ", " + filmM + " m of film"
+                : wall.name() + ": no layout, " + String.join("; ", reasons);
+    }
+}

@@ -1,0 +1,133 @@
+package io.github.bedjoint.rolls;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+/**
+ * Laminate for the printed web of a film plan: runs, and the laminate rolls they are cut from.
+ *
+ * <p>Laminate goes on the printed web before trimming, so a run is as long as the panels and gaps it covers and a lead-in. A laminate
+ * joint never falls inside a panel: a film roll is laminated in one run where a laminate roll is long enough, and otherwise in runs that
+ * end between panels. Immutable.
+ */
+public final class LaminatePlan implements Explained {
+    private static final Symbol LENGTH = new Symbol("L_lam", Measure.LENGTH, "length of laminate");
+    private static final Symbol WEB = new Symbol("L_web", Measure.LENGTH, "length of printed web");
+
+    static final Formula WEB_LENGTH = Formula.of(
+            "rolls.web-length", "Printed web", WEB, "sum(l_i)", Source.geometry("panels and gaps of each run"),
+            new Symbol("l_i", Measure.LENGTH, "web of a run"));
+    static final Formula LAMINATE_LENGTH = Formula.of(
+            "rolls.laminate-length", "Laminate", LENGTH, "L_web + N * i", Source.practice("each run starts with a lead-in"),
+            WEB, Symbol.number("N", "runs"), new Symbol("i", Measure.LENGTH, "lead-in of a run"));
+
+    private final List<Double> websM;
+    private final double webM;
+    private final double leadInM;
+    private final double lengthM;
+    private final RollPlan plan;
+
+    private LaminatePlan(List<Double> websM, double leadInM, RollPlan plan) {
+        this.websM = websM;
+        this.webM = websM.stream().mapToDouble(web -> web).sum();
+        this.leadInM = leadInM;
+        this.lengthM = webM + websM.size() * leadInM;
+        this.plan = plan;
+    }
+
+    /**
+     * Plans the laminate of a film plan.
+     *
+     * @param film        a plan of the film that holds every cut
+     * @param leadInSteps laminate lost at the start of each run, in steps, 0 or more
+     * @param stock       laminate rolls, each at least as wide as the film
+     * @param planner     how the laminate rolls are cut
+     * @return the runs and their roll plan, which is infeasible when a panel is longer than every laminate roll
+     */
+    public static LaminatePlan of(RollPlan film, long leadInSteps, List<Stock> stock, RollPlanner planner) {
+        long longest = stock.stream().mapToLong(Stock::lengthSteps).max().orElse(0) - leadInSteps;
+        Map<String, Cut> cuts = new HashMap<>();
+        film.cuts().forEach(cut -> cuts.put(cut.id(), cut));
+        List<Long> webs = new ArrayList<>();
+        for (OpenedRoll roll : film.rolls()) {
+            long web = 0;
+            for (String piece : roll.pieces()) {
+                long length = cuts.get(piece).lengthSteps();
+                long longer = web == 0 ? length : web + film.terms().gapSteps() + length;
+                if (web > 0 && longer > longest) {
+                    webs.add(web);
+                    longer = length;
+                }
+                web = longer;
+            }
+            webs.add(web);
+        }
+        long width = film.cuts().stream().mapToLong(Cut::widthSteps).max().orElse(1);
+        List<Cut> runs = new ArrayList<>();
+        for (long web : webs) {
+            runs.add(new Cut("run " + (runs.size() + 1), width, web + leadInSteps, 1, ""));
+        }
+        List<Double> websM = webs.stream().map(Steps::toM).toList();
+        return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.plan(runs, stock));
+    }
+
+    /**
+     * How many runs are laminated.
+     *
+     * @return the count
+     */
+    public int runs() {
+        return websM.size();
+    }
+
+    /**
+     * Length of printed web that is laminated.
+     *
+     * @return the length in metres
+     */
+    public double webM() {
+        return webM;
+    }
+
+    /**
+     * Laminate used, lead-ins included.
+     *
+     * @return the length
+     */
+    public Quantity<Length> length() {
+        return Door.length(lengthM);
+    }
+
+    /**
+     * The laminate rolls opened and the runs cut from them.
+     *
+     * @return the roll plan
+     */
+    public RollPlan plan() {
+        return plan;
+    }
+
+    @Override
+    public Working working() {
+        return Working.of(LAMINATE_LENGTH, lengthM, webM, runs(), leadInM).because(Working.sum(WEB_LENGTH, webM, websM));
+    }
+
+    /** Length, runs and rolls in one line. */
+    @Override
+    public String toString() {
+        return Measure.LENGTH.print(lengthM, UnitStyle.METRIC) + " of laminate in " + runs() + " runs from " + plan.rolls().size() + " rolls";
+    }
+}

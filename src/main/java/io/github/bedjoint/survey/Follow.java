@@ -1,0 +1,137 @@
+package io.github.bedjoint.survey;
+
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.film.FilmFigure;
+import io.github.bedjoint.texture.Surface;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Verdict;
+import io.github.bedjoint.working.Working;
+import java.util.List;
+
+/**
+ * Whether a film follows a surface: what its joints ask of it, against what the film bears and keeps.
+ *
+ * <p>Lengths are compared with lengths: first the stretch at the steepest joint, then the mean stretch up and along the wall, which is
+ * enough only where the film slides before it sticks. The area's ratio is reported beside it and never compared. Immutable.
+ */
+public final class Follow implements Explained {
+    private static final Source RULE = Source.geometry("a length of film that cannot become the length of the texture bridges it");
+    private static final Symbol USABLE = Symbol.number("e_f", "usable stretch of the film");
+
+    /** What is left of the film's stretch at the steepest joint. */
+    public static final Formula LOCAL_RESERVE = Formula.of(
+            "survey.stretch-reserve-local", "Stretch left at the steepest joint",
+            Symbol.number("R_j", "stretch left at the steepest joint"), "e_f - e_j", RULE, USABLE,
+            Symbol.number("e_j", "stretch that the steepest joint asks for"));
+    /** What is left of the film's stretch on the mean. */
+    public static final Formula MEAN_RESERVE = Formula.of(
+            "survey.stretch-reserve-mean", "Stretch left on the mean", Symbol.number("R_m", "stretch left on the mean"),
+            "e_f - max(e_u, e_a)", RULE, USABLE,
+            Symbol.number("e_u", "mean stretch up the wall"), Symbol.number("e_a", "mean stretch along the wall"));
+
+    /** What the film does. */
+    public enum Outcome {
+        /** It follows every joint. */
+        FITS,
+        /** It follows only where it slides and shares its stretch with the face beside the joint. */
+        TIGHT,
+        /** It bridges the joints. */
+        BRIDGES
+    }
+
+    private final Surface surface;
+    private final Film film;
+    private final double localReserve;
+    private final double meanReserve;
+    private final Outcome outcome;
+
+    private Follow(Surface surface, Film film) {
+        this.surface = surface;
+        this.film = film;
+        localReserve = film.usableStretch() - surface.localStretch();
+        meanReserve = film.usableStretch() - Math.max(surface.meanStretchUp(), surface.meanStretchAlong());
+        outcome = localReserve >= 0 ? Outcome.FITS : meanReserve >= 0 ? Outcome.TIGHT : Outcome.BRIDGES;
+    }
+
+    /**
+     * Compares a surface with a film.
+     *
+     * @param surface the wall's texture
+     * @param film    the film
+     * @return what the film does
+     */
+    public static Follow of(Surface surface, Film film) {
+        return new Follow(surface, film);
+    }
+
+    /**
+     * What the film does.
+     *
+     * @return fits, tight or bridges
+     */
+    public Outcome outcome() {
+        return outcome;
+    }
+
+    /**
+     * What is left of the stretch at the steepest joint.
+     *
+     * @return a share of length, negative where the joint asks for more
+     * @see #LOCAL_RESERVE
+     */
+    public double localReserve() {
+        return localReserve;
+    }
+
+    /**
+     * What is left of the stretch on the mean.
+     *
+     * @return a share of length, negative where the mean asks for more
+     * @see #MEAN_RESERVE
+     */
+    public double meanReserve() {
+        return meanReserve;
+    }
+
+    /**
+     * The finding with its reason and what may help.
+     *
+     * @param subject what was looked at, such as the wall's name
+     * @param style   the reader's units
+     * @return FINE, CAUTION for a tight fit, WARNING where the film bridges
+     */
+    public Verdict verdict(String subject, UnitStyle style) {
+        String place = surface.steepestPlace(style);
+        String asks = (place.isEmpty() ? surface.describe(style) : place) + " asks for a stretch of "
+                + percent(surface.localStretch()) + " (mean " + percent(surface.meanStretchUp()) + " up, "
+                + percent(surface.meanStretchAlong()) + " along), " + film.name() + " bears " + percent(film.usableStretch());
+        String area = "; the area grows by " + percent(surface.areaRatio() - 1);
+        Source source = new Source(film.source(FilmFigure.USABLE_STRETCH).kind(),
+                "usable stretch: " + film.source(FilmFigure.USABLE_STRETCH).citation());
+        return switch (outcome) {
+            case FITS -> new Verdict(Verdict.Level.FINE, subject, asks + area, source);
+            case TIGHT -> new Verdict(Verdict.Level.CAUTION, subject, asks + area
+                    + ". Only where the film slides before it sticks does it reach the bottom: try a patch, feed film in, or take a film"
+                    + " that stretches more.", source);
+            case BRIDGES -> new Verdict(Verdict.Level.WARNING, subject, asks + area
+                    + ". It will bridge the joints: take a film that stretches more, feed film in, or have the joints filled.", source);
+        };
+    }
+
+    private static String percent(double share) {
+        return Print.number(Math.round(share * 1e4) / 100.0) + " %";
+    }
+
+    /** What is left of the stretch, at the joint and on the mean. */
+    @Override
+    public Working working() {
+        return Working.group("Does " + film.name() + " follow?", List.of(
+                Working.of(LOCAL_RESERVE, localReserve, film.usableStretch(), surface.localStretch()),
+                Working.of(MEAN_RESERVE, meanReserve, film.usableStretch(), surface.meanStretchUp(), surface.meanStretchAlong())));
+    }
+}
