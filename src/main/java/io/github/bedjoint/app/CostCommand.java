@@ -1,5 +1,7 @@
 package io.github.bedjoint.app;
 
+import io.github.bedjoint.drawing.Copy;
+import io.github.bedjoint.drawing.JobPage;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.JobFile;
@@ -13,11 +15,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +34,8 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  bedjoint cost job.json",
             "  bedjoint cost job.json --units imperial --show-working rolls.yield",
-            "  bedjoint cost - --format json < job.json"
+            "  bedjoint cost - --format json < job.json",
+            "  bedjoint cost job.json --format html --copy crew > crew.html"
         })
 final class CostCommand implements Callable<Integer> {
     /** How the result is printed. */
@@ -45,7 +43,9 @@ final class CostCommand implements Callable<Integer> {
         /** A sheet for people. */
         TEXT,
         /** One JSON object. */
-        JSON
+        JSON,
+        /** One page of HTML with drawings. */
+        HTML
     }
 
     private static final String ALL = "all";
@@ -57,11 +57,17 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json", description = "How to print the result (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html", description = "How to print the result (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
     private UnitStyle units = UnitStyle.METRIC;
+
+    @Option(
+            names = "--copy",
+            paramLabel = "shop|crew|customer",
+            description = "For whom the HTML page is: the crew sees no prices, the customer no costs (default: shop).")
+    private @Nullable Copy copy;
 
     @Option(
             names = "--show-working",
@@ -79,17 +85,16 @@ final class CostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (copy != null && format != Format.HTML) {
+            return complain("--copy needs --format html: the sheet and the JSON hold everything.");
+        }
         JobCost cost;
         try {
             cost = JobCost.of(read());
         } catch (RefusedException e) {
             return complain(e.getMessage());
-        } catch (NoSuchFileException | InvalidPathException e) {
-            return complain("There is no file '" + file + "'. Maybe the path is relative to another folder.");
-        } catch (AccessDeniedException e) {
-            return complain("The file '" + file + "' may not be read.");
         } catch (IOException e) {
-            return complain("The file '" + file + "' could not be read: " + e.getMessage());
+            return complain(Input.complaint(e));
         }
         Optional<Working> working = Optional.empty();
         if (figure != null) {
@@ -110,17 +115,15 @@ final class CostCommand implements Callable<Integer> {
         if (file.equals("-")) {
             return JobFile.read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
         }
-        Path path = Path.of(file);
-        if (Files.isDirectory(path)) {
-            throw new RefusedException("job file", "'" + file + "', a folder", "must be a file", "Maybe the file's name is missing.");
-        }
-        return JobFile.read(path);
+        return JobFile.read(Input.path(file));
     }
 
     private void print(JobCost cost, Optional<Working> working) {
         if (format == Format.JSON) {
             JobResult result = JobResult.of(cost).withUnits(units);
             out.print(working.isPresent() ? result.withWorking(working.get()) : result);
+        } else if (format == Format.HTML) {
+            out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
         } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {
             out.print(working.get().text(units));
         } else {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class},
+        subcommands = {CostCommand.class, RollsCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -70,7 +70,10 @@ public final class Main {
     private record Commands(InputStream in, PrintWriter out, PrintWriter err) implements CommandLine.IFactory {
         @Override
         public <K> K create(Class<K> type) throws Exception {
-            return type == CostCommand.class ? type.cast(new CostCommand(in, out, err)) : CommandLine.defaultFactory().create(type);
+            if (type == CostCommand.class) {
+                return type.cast(new CostCommand(in, out, err));
+            }
+            return type == RollsCommand.class ? type.cast(new RollsCommand(out, err)) : CommandLine.defaultFactory().create(type);
         }
     }
 }

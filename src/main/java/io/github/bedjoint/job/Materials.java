@@ -104,6 +104,29 @@ public final class Materials {
         return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, more);
     }
 
+    /**
+     * The same with another film, or other rolls of the same.
+     *
+     * @param other the film, not wider than the laminate if there is one
+     * @param rolls its rolls, at least one
+     * @return the materials
+     * @throws RefusedException if there is no roll or the laminate is narrower than the film
+     */
+    public Materials withFilm(Film other, List<RollOffer> rolls) {
+        Materials changed = new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables);
+        return laminate == null ? changed : changed.withLaminate(laminate, laminateRolls, leadIn());
+    }
+
+    /**
+     * The same with these consumables in place of those it has.
+     *
+     * @param all what is used up by visible area
+     * @return the materials
+     */
+    public Materials withConsumables(List<Consumable> all) {
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, all);
+    }
+
     private static List<RollOffer> some(String parameter, List<RollOffer> rolls) {
         if (rolls.isEmpty()) {
             throw new RefusedException(parameter, "empty", "must hold at least one roll", "Maybe the price list is missing.");

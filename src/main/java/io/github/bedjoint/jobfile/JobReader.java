@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.job.JobDates;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
@@ -43,8 +44,8 @@ final class JobReader {
         PriceRules rules = f.has("price")
                 ? f.object("price", p -> PriceReader.rules(p, currency(f)))
                 : PriceRules.in(currency(f));
-        Job.Builder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f, rules.currency()), rules);
-        job = f.with(job, "note", f::text, Job.Builder::note);
+        JobBuilder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f, rules.currency()), rules);
+        job = f.with(job, "note", f::text, JobBuilder::note);
         if (f.has("deduction")) {
             job.deduction(deduction(f));
         }

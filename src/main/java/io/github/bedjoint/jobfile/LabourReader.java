@@ -1,6 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Crew;
 import io.github.bedjoint.labour.Driver;
@@ -23,14 +23,14 @@ final class LabourReader {
 
     private LabourReader() {}
 
-    static void read(Fields job, Job.Builder builder, CurrencyUnit currency) {
+    static void read(Fields job, JobBuilder builder, CurrencyUnit currency) {
         job.object("labour", f -> {
             builder.labour(labour(f));
             if (f.has("production") || f.has("site")) {
                 builder.labourRates(
                         f.priced("production", currency, Read::pricePerTime), f.priced("site", currency, Read::pricePerTime));
             }
-            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), Job.Builder::twoPeopleFrom);
+            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), JobBuilder::twoPeopleFrom);
         });
     }
 

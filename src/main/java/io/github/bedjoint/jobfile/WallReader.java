@@ -1,6 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Opening;
@@ -38,7 +38,7 @@ final class WallReader {
     }
 
     /** The access factor belongs to the job's hours, not to the wall; it is read once the wall is known by name. */
-    static void access(JsonNode node, Job.Builder job) {
+    static void access(JsonNode node, JobBuilder job) {
         Fields f = Fields.of(node);
         if (f.has("accessFactor")) {
             f.with(job, "accessFactor", f::number, (builder, factor) -> builder.accessFactor(f.text("name").strip(), factor));

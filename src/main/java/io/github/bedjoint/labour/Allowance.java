@@ -86,6 +86,17 @@ public record Allowance(Base base, double share) {
         return onJobTime(0);
     }
 
+    /**
+     * The same with a further share of the same base, such as breaks in heat or cold.
+     *
+     * @param more the share to add
+     * @return a new allowance
+     * @throws io.github.bedjoint.units.RefusedException if the sum cannot be accepted
+     */
+    public Allowance plus(double more) {
+        return new Allowance(base, share + Door.number("allowance added", more, Range.closed(0, 2)));
+    }
+
     /** Standard time for a basic time, both in seconds. */
     double standardS(double basicS) {
         return base == Base.JOB_TIME ? basicS * (1 + share) : basicS / (1 - share);

@@ -5,7 +5,9 @@ import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Works out the hours of a job: default tasks, one person in the shop and one on site, an allowance of 15 % on job time (assumed), a shift of
@@ -18,21 +20,27 @@ public final class Labour {
     /** Where the default allowance comes from. */
     public static final Source ALLOWANCE_SOURCE = Source.assumed("15 % on job time, a starting value");
 
+    private static final WorkPlace EACH_DAY = WorkPlace.of("each day", Amounts.none().withCount(Driver.DAY, 1));
     private static final Labour DEFAULTS = new Labour(
-            TaskTable.defaults(), Allowance.onJobTime(0.15), Crew.of(1), Crew.of(1), WorkDay.of(Door.of(8, ShopUnits.HOUR)));
+            TaskTable.defaults(), Allowance.onJobTime(0.15), Crew.of(1), Crew.of(1), WorkDay.of(Door.of(8, ShopUnits.HOUR)), List.of(), Premium.NONE);
 
     private final TaskTable table;
     private final Allowance allowance;
     private final Crew shopCrew;
     private final Crew siteCrew;
     private final WorkDay day;
+    private final List<Trip> trips;
+    private final Premium premium;
 
-    private Labour(TaskTable table, Allowance allowance, Crew shopCrew, Crew siteCrew, WorkDay day) {
+    private Labour(
+            TaskTable table, Allowance allowance, Crew shopCrew, Crew siteCrew, WorkDay day, List<Trip> trips, Premium premium) {
         this.table = table;
         this.allowance = allowance;
         this.shopCrew = shopCrew;
         this.siteCrew = siteCrew;
         this.day = day;
+        this.trips = trips;
+        this.premium = premium;
     }
 
     /**
@@ -51,7 +59,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withTasks(TaskTable tasks) {
-        return new Labour(tasks, allowance, shopCrew, siteCrew, day);
+        return new Labour(tasks, allowance, shopCrew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -61,7 +69,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withAllowance(Allowance added) {
-        return new Labour(table, added, shopCrew, siteCrew, day);
+        return new Labour(table, added, shopCrew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -71,7 +79,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withShopCrew(Crew crew) {
-        return new Labour(table, allowance, crew, siteCrew, day);
+        return new Labour(table, allowance, crew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -81,7 +89,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withSiteCrew(Crew crew) {
-        return new Labour(table, allowance, shopCrew, crew, day);
+        return new Labour(table, allowance, shopCrew, crew, day, trips, premium);
     }
 
     /**
@@ -91,7 +99,43 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withWorkDay(WorkDay workDay) {
-        return new Labour(table, allowance, shopCrew, siteCrew, workDay);
+        return new Labour(table, allowance, shopCrew, siteCrew, workDay, trips, premium);
+    }
+
+    /**
+     * The same with trips of their own beside the installing days.
+     *
+     * @param visits the trips; a task may be done on one of them only
+     * @return a new calculator
+     * @throws RefusedException if two trips do the same task
+     */
+    public Labour withTrips(List<Trip> visits) {
+        Set<String> done = new HashSet<>();
+        for (String task : visits.stream().flatMap(trip -> trip.tasks().stream()).toList()) {
+            if (!done.add(task)) {
+                throw new RefusedException("trips", "two that do " + task, "must leave each task to one of them", "Maybe name it once.");
+            }
+        }
+        return new Labour(table, allowance, shopCrew, siteCrew, day, List.copyOf(visits), premium);
+    }
+
+    /**
+     * The same with a premium on the wages of site or shop, such as for night work.
+     *
+     * @param extra the premium
+     * @return a new calculator
+     */
+    public Labour withPremium(Premium extra) {
+        return new Labour(table, allowance, shopCrew, siteCrew, day, trips, extra);
+    }
+
+    /**
+     * Trips of their own.
+     *
+     * @return the trips
+     */
+    public List<Trip> trips() {
+        return trips;
     }
 
     /**
@@ -152,7 +196,7 @@ public final class Labour {
         for (Task task : table.tasks()) {
             Crew crew = task.stage() == Stage.SITE ? siteCrew : shopCrew;
             if (task.driver() == Driver.DAY) {
-                daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, "each day", 1, 1)), allowance, crew));
+                daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, EACH_DAY)), allowance, crew));
             } else {
                 List<PlaceTime> there = places.stream()
                         .filter(place -> place.amounts().inner(task.driver()) > 0)
@@ -163,7 +207,10 @@ public final class Labour {
                 }
             }
         }
-        return LabourEstimate.of(times, daily, day, siteCrew);
+        for (String id : trips.stream().flatMap(trip -> trip.tasks().stream()).toList()) {
+            table.task(id);
+        }
+        return LabourEstimate.of(times, daily, trips, day, siteCrew, premium);
     }
 
     /**

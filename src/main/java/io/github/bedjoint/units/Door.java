@@ -46,7 +46,7 @@ public final class Door {
                     parameter, "an interval of " + shown(quantity), "must be a temperature", "Maybe leave Scale.RELATIVE away.");
         }
         double value = quantity.getValue().doubleValue();
-        double inner = quantity.getUnit() == measure.unit() ? value : convert(measure, parameter, quantity, value);
+        double inner = quantity.getUnit() == measure.unit() ? value : range.snapped(convert(measure, parameter, quantity, value));
         return range.contains(inner) ? inner : checked(measure, parameter, inner, range, shown(quantity));
     }
 

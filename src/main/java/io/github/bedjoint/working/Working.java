@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -142,6 +143,22 @@ public final class Working {
     }
 
     /**
+     * The same without the figures of certain formulas and what explains them, such as those that show money.
+     *
+     * @param hidden which formulas are left out
+     * @return a new working, or empty where this is itself such a figure or a heading over nothing else
+     */
+    public Optional<Working> without(Predicate<Formula> hidden) {
+        if (formula != null && hidden.test(formula)) {
+            return Optional.empty();
+        }
+        List<Working> kept = parts.stream().flatMap(part -> part.without(hidden).stream()).toList();
+        return formula == null && kept.isEmpty() && !parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Working(title, formula, result, values, kept, currency, note));
+    }
+
+    /**
      * The heading.
      *
      * @return the formula's title and whose it is
@@ -230,7 +247,20 @@ public final class Working {
      * @return the fragment
      */
     public String html(UnitStyle style) {
-        return new HtmlPrinter(style).print(this);
+        Markup out = new Markup();
+        new HtmlPrinter(style, out, null).print(this);
+        return out.toString();
+    }
+
+    /**
+     * Writes the working into a page as nested {@code details}; each source is listed once and referred to by number.
+     *
+     * @param out     the page
+     * @param style   the reader's units
+     * @param sources collects the sources; a text refers to the n-th, from 1, as {@code #source-n}
+     */
+    public void write(Markup out, UnitStyle style, List<Source> sources) {
+        new HtmlPrinter(style, out, sources).print(this);
     }
 
     /** The working as plain text in metric units. */

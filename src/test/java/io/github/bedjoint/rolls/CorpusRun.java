@@ -1,5 +1,6 @@
 package io.github.bedjoint.rolls;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -32,12 +33,17 @@ final class CorpusRun {
         List<Row> rows = new ArrayList<>();
         jobs.forEach(job -> job.planner().plan(job.cuts(), job.stock()));
         for (Instances.Instance job : jobs) {
-            long start = System.nanoTime();
+            long start = cpu();
             RollPlan plan = job.planner().plan(job.cuts(), job.stock());
-            double ms = (System.nanoTime() - start) / 1e6;
+            double ms = (cpu() - start) / 1e6;
             rows.add(new Row(job, plan, ms, fault(job, plan)));
         }
         return rows;
+    }
+
+    /** Processor time of this thread, so that other load on the machine does not count. */
+    private static long cpu() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static String fault(Instances.Instance job, RollPlan plan) {
