@@ -53,7 +53,7 @@ final class LinesRun {
             while (!ahead.isEmpty() && !out.checkError()) {
                 print(ahead.remove());
             }
-            return out.checkError() ? Main.BROKEN_OUTPUT : Main.FINE;
+            return out.checkError() ? Main.FAULT : Main.FINE;
         } finally {
             workers.shutdownNow();
             in.close();

@@ -19,12 +19,12 @@ import picocli.CommandLine.Command;
         description = "Costs the application of printed, laminated film from rolls onto rough and flat walls.",
         footer = {
             "",
-            "Exit codes: 0 fine, 1 the output broke off, 2 bad input, 3 the job cannot be done as given.",
+            "Exit codes: 0 fine, 1 a fault of the program or of its output, 2 bad input, 3 the job cannot be done as given.",
             "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
         })
 public final class Main {
     static final int FINE = 0;
-    static final int BROKEN_OUTPUT = 1;
+    static final int FAULT = 1;
     static final int BAD_INPUT = 2;
     static final int IMPOSSIBLE = 3;
 
@@ -53,7 +53,8 @@ public final class Main {
         line.setErr(errors);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((e, failed, parsed) -> {
-            throw e;
+            errors.println("This is a fault of Bedjoint, not of the job: " + e);
+            return FAULT;
         });
         if (args.length == 0) {
             line.usage(errors);
