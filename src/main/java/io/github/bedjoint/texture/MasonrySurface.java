@@ -182,8 +182,13 @@ public final class MasonrySurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return Math.max(faceStretch, Math.max(bed.extraM() / bed.widthM(), head.extraM() / head.widthM()));
+    public double localStretchUp() {
+        return Math.max(faceStretch, bed.extraM() / bed.widthM());
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return Math.max(faceStretch, head.extraM() / head.widthM());
     }
 
     @Override
