@@ -11,6 +11,8 @@ import io.github.bedjoint.schedule.*;
 import io.github.bedjoint.calibration.*;
 import io.github.bedjoint.price.*;
 import io.github.bedjoint.job.*;
+import io.github.bedjoint.risk.*;
+import io.github.bedjoint.drawing.*;
 import io.github.bedjoint.jobfile.*;
 import java.math.RoundingMode;
 import java.time.*;

@@ -28,9 +28,9 @@ public final class JobBuilder {
     private static final Range FACTOR = Range.closed(0.1, 10);
 
     final String name;
-    final Survey survey;
-    final Materials materials;
-    final PriceRules rules;
+    Survey survey;
+    Materials materials;
+    PriceRules rules;
     String note = "";
     DeductionRule deduction = DeductionRule.allOpenings();
     LayoutPlanner layout = LayoutPlanner.withDefaults();
@@ -49,10 +49,7 @@ public final class JobBuilder {
         this.survey = survey;
         this.materials = materials;
         this.rules = rules;
-        materials.filmRolls().forEach(roll -> same("film roll " + roll.id(), roll.price().getCurrencyUnit()));
-        materials.laminateRolls().forEach(roll -> same("laminate roll " + roll.id(), roll.price().getCurrencyUnit()));
-        materials.ink().ifPresent(ink -> same("ink", ink.price().currency()));
-        materials.consumables().forEach(used -> same(used.title(), used.price().currency()));
+        priced(materials);
     }
 
     JobBuilder(JobBuilder other) {
@@ -69,6 +66,43 @@ public final class JobBuilder {
         dates = other.dates;
         site = other.site;
         extras = other.extras;
+    }
+
+    /**
+     * Other walls in place of those the job was begun with; access factors go with the names of the walls.
+     *
+     * @param walls the walls
+     * @return this builder
+     */
+    public JobBuilder survey(Survey walls) {
+        survey = walls;
+        return this;
+    }
+
+    /**
+     * Other materials in place of those the job was begun with.
+     *
+     * @param other film and what goes with it, priced in the currency of the rules
+     * @return this builder
+     * @throws RefusedException if a price is in another currency
+     */
+    public JobBuilder materials(Materials other) {
+        priced(other);
+        materials = other;
+        return this;
+    }
+
+    /**
+     * Other price rules in place of those the job was begun with.
+     *
+     * @param other how cost becomes price, in the same currency
+     * @return this builder
+     * @throws RefusedException if they are in another currency
+     */
+    public JobBuilder rules(PriceRules other) {
+        same("price rules", other.currency());
+        rules = other;
+        return this;
     }
 
     /**
@@ -209,12 +243,32 @@ public final class JobBuilder {
     }
 
     /**
+     * These lines in place of all that were given before.
+     *
+     * @param lines hire, trips, freight, disposal and lump sums
+     * @return this builder
+     * @throws RefusedException if one is in another currency than the price rules
+     */
+    public JobBuilder extras(List<CostLine> lines) {
+        lines.forEach(line -> same(line.title(), line.amount().getCurrencyUnit()));
+        extras = List.copyOf(lines);
+        return this;
+    }
+
+    /**
      * The job.
      *
      * @return an immutable job; the builder may be used on
      */
     public Job build() {
         return new Job(new JobBuilder(this));
+    }
+
+    private void priced(Materials used) {
+        used.filmRolls().forEach(roll -> same("film roll " + roll.id(), roll.price().getCurrencyUnit()));
+        used.laminateRolls().forEach(roll -> same("laminate roll " + roll.id(), roll.price().getCurrencyUnit()));
+        used.ink().ifPresent(ink -> same("ink", ink.price().currency()));
+        used.consumables().forEach(item -> same(item.title(), item.price().currency()));
     }
 
     private void same(String what, CurrencyUnit currency) {

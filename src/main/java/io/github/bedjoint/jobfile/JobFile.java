@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
+import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -21,6 +22,8 @@ import java.nio.file.Path;
 public final class JobFile {
     /** The version of the format, the value of the field {@code bedjoint}. */
     public static final int VERSION = 1;
+
+    private static final char BYTE_ORDER_MARK = '\ufeff';
 
     private JobFile() {}
 
@@ -49,10 +52,20 @@ public final class JobFile {
      */
     public static Job read(Reader text) throws IOException {
         try {
-            return Fields.whole(JsonNode.read(text), JobReader::job);
+            return Fields.whole(JsonNode.read(withoutMark(text)), JobReader::job);
         } catch (CharacterCodingException e) {
             throw new RefusedException("job file", "not UTF-8", "must be a text in UTF-8", "Maybe it was saved in another encoding.");
         }
+    }
+
+    /** Some editors begin a file with a byte order mark, which RFC 8259 lets a reader ignore. */
+    private static Reader withoutMark(Reader text) throws IOException {
+        PushbackReader rest = new PushbackReader(text, 1);
+        int first = rest.read();
+        if (first >= 0 && first != BYTE_ORDER_MARK) {
+            rest.unread(first);
+        }
+        return rest;
     }
 
     /**

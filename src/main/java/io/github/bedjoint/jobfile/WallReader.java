@@ -55,7 +55,11 @@ final class WallReader {
 
     private static Quantity<Length> coordinate(JsonNode node) {
         if (node.scalar() instanceof String text) {
-            return Fields.under(node, () -> Read.length(text));
+            return Fields.under(node, () -> {
+                Quantity<Length> length = Read.length(text);
+                Door.lengthM("coordinate", length, Range.closed(-1000, 1000));
+                return length;
+            });
         }
         throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
     }

@@ -29,6 +29,7 @@ public record PriceRules(
         BigDecimal discount,
         BigDecimal tax,
         Rounding rounding) {
+    private static final BigDecimal HIGHEST = new BigDecimal("1000000000000");
 
     /**
      * Rules with nothing set.
@@ -89,6 +90,9 @@ public record PriceRules(
         same("minimum", least.getCurrencyUnit());
         if (least.isNegative()) {
             throw new RefusedException("minimum", least.toString(), "must not be negative", "Maybe leave it away.");
+        }
+        if (least.getAmount().compareTo(HIGHEST) > 0) {
+            throw new RefusedException("minimum", least.toString(), "must be at most " + HIGHEST.toPlainString(), "Maybe a digit slipped.");
         }
         return new PriceRules(currency, overhead, contingency, profit, least, discount, tax, rounding);
     }

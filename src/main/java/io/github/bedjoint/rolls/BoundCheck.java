@@ -112,7 +112,8 @@ final class BoundCheck {
         for (int t = 0; t < most.length; t++) {
             Type type = types.get(t);
             most[t] = list.held().get(type.row()).get(type.level());
-            if (most[t] < 0 || !HeldCheck.neverAbove(cuts, list.prices(), gap, type, most[t])) {
+            boolean isThere = supply.get(type.kind()) > 0;
+            if (most[t] < 0 || isThere && !HeldCheck.neverAbove(cuts, list.prices(), gap, type, most[t])) {
                 return "a roll of stock row " + type.row() + " may hold panels priced above " + most[t];
             }
         }

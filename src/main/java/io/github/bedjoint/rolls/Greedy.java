@@ -45,7 +45,7 @@ final class Greedy {
     Plan best(long[] start, int rounds, long enough) {
         long[] price = start.clone();
         Plan best = new Plan(List.of(), Long.MAX_VALUE);
-        for (int k = 0; k < rounds && best.cost > enough && !work.isOver(); k++) {
+        for (int k = 0; k < rounds && best.cost > enough && (k == 0 || !work.isOver()); k++) {
             Plan plan = build(price, model.demand, model.supply, best.cost);
             if (plan.cost < best.cost) {
                 best = plan;

@@ -49,12 +49,13 @@ final class RollSearch {
 
     /** Runs the search. */
     Found run() {
+        improve(greedy.lengthPrices(), 1);
         add(Prices.of(model.size, model, knapsack));
         long[] one = new long[model.items()];
         Arrays.fill(one, 1);
         add(Prices.of(one, model, knapsack));
-        improve(greedy.lengthPrices(), 5);
         nextCounts();
+        improve(greedy.lengthPrices(), 5);
         if (bound < best.cost()) {
             relax();
             close();

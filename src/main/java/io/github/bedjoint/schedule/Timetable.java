@@ -191,6 +191,15 @@ public final class Timetable implements Explained {
     }
 
     /**
+     * What was planned.
+     *
+     * @return activities, links and calendar
+     */
+    public Network network() {
+        return network;
+    }
+
+    /**
      * The dates of all activities.
      *
      * @return one slot for each activity, in the network's order; none where there are no dates

@@ -148,6 +148,30 @@ public final class MasonrySurface implements Surface {
                 stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO));
     }
 
+    /** A surface of sizes that may lie a little outside what the door accepts. */
+    static MasonrySurface of(MasonrySizes sizes) {
+        return new MasonrySurface(
+                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio());
+    }
+
+    MasonrySizes sizes() {
+        return new MasonrySizes(stretcherM, heightM, bed, head, bond, faceRatio);
+    }
+
+    /** The same with joints of a kind and depth; heads that are flush stay so unless the beds are flush too. */
+    MasonrySurface atDepth(JointProfile.Kind kind, double depthM) {
+        JointProfile beds = JointProfile.atDepth(kind, depthM, bed.widthM());
+        boolean flushHeads = head.profile().kind() == JointProfile.Kind.FLUSH && bed.profile().kind() != JointProfile.Kind.FLUSH;
+        JointProfile heads = flushHeads ? head.profile() : JointProfile.atDepth(kind, depthM, head.widthM());
+        return new MasonrySurface(
+                stretcherM,
+                heightM,
+                new Joint(Joint.Place.BED, beds, bed.widthM()),
+                new Joint(Joint.Place.HEAD, heads, head.widthM()),
+                bond,
+                faceRatio);
+    }
+
     private Crossing crossing() {
         return new Crossing(bed, head, bond != Bond.STACK);
     }
@@ -233,6 +257,24 @@ public final class MasonrySurface implements Surface {
                         Working.of(MasonryFormulas.COUNT, unitsIn(area), m2, cellM2).because(cellWorking()),
                         Working.of(MasonryFormulas.BED_LENGTH, bedJointM(area), m2, heightM, bed.widthM()),
                         Working.of(MasonryFormulas.HEAD_LENGTH, headJointM(area), m2, lengthM, head.widthM())));
+    }
+
+    /**
+     * A bed joint in section.
+     *
+     * @return the line from the upper arris to the lower
+     */
+    public JointSection bedSection() {
+        return JointSection.of(bed);
+    }
+
+    /**
+     * A head joint in section.
+     *
+     * @return the line from the left arris to the right
+     */
+    public JointSection headSection() {
+        return JointSection.of(head);
     }
 
     @Override
