@@ -148,6 +148,15 @@ public final class Labour {
     }
 
     /**
+     * What is added to basic time.
+     *
+     * @return the allowance
+     */
+    public Allowance allowance() {
+        return allowance;
+    }
+
+    /**
      * The crew on site.
      *
      * @return the crew
