@@ -19,7 +19,7 @@ import picocli.CommandLine.Command;
         description = "Costs the application of printed, laminated film from rolls onto rough and flat walls.",
         footer = {
             "",
-            "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given; 1 a fault of the program.",
+            "Exit codes: 0 fine, 1 a fault of the program or of its output, 2 bad input, 3 the job cannot be done as given.",
             "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
         })
 public final class Main {

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.Collectors;
+import java.util.HashMap;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -73,8 +74,8 @@ class GridSurfaceProperties {
         assertThat(surface.localStretch()).isNotNegative();
         assertThat(surface.meanStretchAlong()).isNotNegative();
         assertThat(surface.cells() + surface.missingCells()).isEqualTo((rows - 1) * 8L);
-        WorkingCheck.check(surface.working());
-        WorkingCheck.check(surface.stretchWorking());
+        WorkingCheck.check(surface.working(), new HashMap<>());
+        WorkingCheck.check(surface.stretchWorking(), new HashMap<>());
     }
 
     @Property
