@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
 import java.io.PushbackReader;
@@ -13,7 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Reads a job from a JSON job file.
+ * Reads a job from a JSON job file, and writes it as one.
  *
  * <p>Sizes, times and prices are texts with their unit, such as {@code "12' 6 1/2\""} or {@code "EUR 7.90/m2"}; shares and counts are
  * numbers. A file is read whole or refused with a {@link RefusedException} whose parameter is the field's path, such as
@@ -56,6 +57,31 @@ public final class JobFile {
         } catch (CharacterCodingException e) {
             throw new RefusedException("job file", "not UTF-8", "must be a text in UTF-8", "Maybe it was saved in another encoding.");
         }
+    }
+
+    /**
+     * Writes a job as the text of a job file.
+     *
+     * <p>Sizes are written in metres, square metres, seconds or kelvin with all their digits, so that they read back exactly. What a job
+     * has from code alone, such as seam rules or the source of a task, has no field: a job that would be costed otherwise without it is
+     * refused.
+     *
+     * @param job the job
+     * @return a text that {@link #parse} reads as a job with the same result, and that is written again as the same text
+     * @throws RefusedException if the job has parts for which a job file has no field
+     */
+    public static String write(Job job) {
+        String text = JsonOut.text(out -> new JobWriter(out, job)::write);
+        if (!result(parse(text)).equals(result(job))) {
+            throw new RefusedException(
+                    "job", job.toString(), "must have only what a job file has fields for", "Maybe seam rules, trips or sources were set in code.");
+        }
+        return text;
+    }
+
+    private static String result(Job job) {
+        JobCost cost = JobCost.of(job);
+        return JobResult.of(cost).withWorking(cost.working()).toString();
     }
 
     /** Some editors begin a file with a byte order mark, which RFC 8259 lets a reader ignore. */

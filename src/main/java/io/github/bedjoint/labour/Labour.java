@@ -149,6 +149,15 @@ public final class Labour {
     }
 
     /**
+     * What is added to basic time.
+     *
+     * @return the allowance
+     */
+    public Allowance allowance() {
+        return allowance;
+    }
+
+    /**
      * The crew on site.
      *
      * @return the crew
