@@ -18,6 +18,7 @@ public final class Network {
     private final List<Link> links;
     private final Capacity capacity;
     private final Rain rain;
+    private final WorkCalendar outdoors;
 
     private Network(
             WorkCalendar calendar, ZonedDateTime begin, List<Activity> activities, List<Link> links, Capacity capacity, Rain rain) {
@@ -27,6 +28,7 @@ public final class Network {
         this.links = links;
         this.capacity = capacity;
         this.rain = rain;
+        this.outdoors = rain.on(calendar);
     }
 
     /**
@@ -172,7 +174,7 @@ public final class Network {
 
     /** The hours of work outdoors. */
     WorkCalendar outdoorCalendar() {
-        return rain.on(calendar);
+        return outdoors;
     }
 
     /**
