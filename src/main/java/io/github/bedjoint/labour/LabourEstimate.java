@@ -2,6 +2,7 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -278,5 +279,12 @@ public final class LabourEstimate implements Explained {
     private static Working summed(Formula formula, double total, List<TaskTime> times, ToDoubleFunction<TaskTime> figure, boolean elapsed) {
         return Working.sum(formula, total, times.stream().mapToDouble(figure).boxed().toList())
                 .because(times.stream().map(time -> elapsed ? time.elapsedWorking() : time.paidWorking()).toArray(Working[]::new));
+    }
+
+    /** Paid hours and days in one line. */
+    @Override
+    public String toString() {
+        return Print.fixed(totalPaidS / 3600, 2) + " h paid: " + Print.fixed(productionPaidS / 3600, 2) + " h in the shop, "
+                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + days.days() + " days";
     }
 }

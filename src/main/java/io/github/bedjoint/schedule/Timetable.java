@@ -308,4 +308,10 @@ public final class Timetable implements Explained {
                 .noting("Chain: " + String.join(" -> ", chain) + "; for each the time before it, then its own. Hand-over: " + handOver + ".");
         return Working.group("Dates", List.of(lead, Working.group("Floats", slots().stream().map(Slot::working).toList())));
     }
+
+    /** The hand-over and what sets it, or why there are no dates. */
+    @Override
+    public String toString() {
+        return isPossible() ? "hand-over " + handOver + ", set by " + String.join(", ", chain) : String.join(" ", reasons);
+    }
 }
