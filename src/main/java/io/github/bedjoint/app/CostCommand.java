@@ -2,7 +2,6 @@ package io.github.bedjoint.app;
 
 import io.github.bedjoint.drawing.Copy;
 import io.github.bedjoint.drawing.JobPage;
-import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobResult;
@@ -14,12 +13,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +36,7 @@ import picocli.CommandLine.Parameters;
             "  bedjoint cost job.json",
             "  bedjoint cost job.json --units imperial --show-working rolls.yield",
             "  bedjoint cost - --format json < job.json",
+            "  bedjoint cost - --lines < jobs.jsonl > answers.jsonl",
             "  bedjoint cost job.json --format html --copy crew > crew.html"
         })
 final class CostCommand implements Callable<Integer> {
@@ -82,6 +79,9 @@ final class CostCommand implements Callable<Integer> {
             description = "Show how all figures came about, or one of them by its name, such as rolls.yield.")
     private @Nullable String figure;
 
+    @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
+    private boolean lines;
+
     CostCommand(InputStream in, PrintWriter out, PrintWriter err) {
         this.in = in;
         this.out = out;
@@ -98,15 +98,14 @@ final class CostCommand implements Callable<Integer> {
         }
         JobCost cost;
         try {
-            cost = JobCost.of(read());
+            if (lines) {
+                return new LinesRun(reader(), out, units).run();
+            }
+            cost = JobCost.of(JobFile.read(reader()));
         } catch (RefusedException e) {
             return complain(e.getMessage());
-        } catch (NoSuchFileException | InvalidPathException e) {
-            return complain("There is no file '" + file + "'. Maybe the path is relative to another folder.");
-        } catch (AccessDeniedException e) {
-            return complain("The file '" + file + "' may not be read.");
         } catch (IOException e) {
-            return complain("The file '" + file + "' could not be read: " + e.getMessage());
+            return complain(Input.complaint(e));
         }
         Optional<Working> working = Optional.empty();
         if (figure != null) {
@@ -123,15 +122,9 @@ final class CostCommand implements Callable<Integer> {
         return Main.FINE;
     }
 
-    private Job read() throws IOException {
-        if (file.equals("-")) {
-            return JobFile.read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
-        }
-        Path path = Path.of(file);
-        if (Files.isDirectory(path)) {
-            throw new RefusedException("job file", "'" + file + "', a folder", "must be a file", "Maybe the file's name is missing.");
-        }
-        return JobFile.read(path);
+    private Reader reader() throws IOException {
+        InputStream bytes = file.equals("-") ? in : Files.newInputStream(Input.path(file));
+        return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
     private void print(JobCost cost, Optional<Working> working) {

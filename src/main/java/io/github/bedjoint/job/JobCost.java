@@ -45,50 +45,19 @@ public final class JobCost implements Explained {
             "N / A_v", DEFINITION, new Symbol("N", Measure.MONEY, "net price"), new Symbol("A_v", Measure.AREA, "visible area"));
 
     private final Job job;
-    private final List<PanelLayout> layouts;
-    private final JobAreas areas;
+    private final JobPlan plan;
+    private final @Nullable JobWork work;
     private final JobVerdicts checks;
     private final List<String> reasons;
-    private final @Nullable RollPlan film;
-    private final @Nullable WasteAccount waste;
-    private final @Nullable LaminatePlan laminate;
-    private final @Nullable LabourEstimate labour;
-    private final @Nullable Timetable timetable;
-    private final @Nullable PriceBuildUp price;
 
-    private JobCost(Job job) {
+    private JobCost(Job job, JobPlan plan) {
         this.job = job;
-        this.layouts = job.survey().walls().stream().map(wall -> job.layout().plan(wall, job.materials().film())).toList();
-        this.areas = JobAreas.of(job, layouts);
+        this.plan = plan;
+        this.work = plan.isPossible() ? JobWork.of(job, plan, days -> 0) : null;
         this.checks = new JobVerdicts(job);
-        List<String> found = new ArrayList<>();
-        layouts.forEach(layout -> layout.reasons().forEach(reason -> found.add(layout.wall().name() + ": " + reason)));
-
-        RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
-        this.film = plan;
-        Obstacles.ofRolls("Film", plan, found);
-        LaminatePlan runs = plan == null || !found.isEmpty() ? null : RollJob.laminate(job, plan).orElse(null);
-        this.laminate = runs;
-        Obstacles.ofRolls("Laminate", runs == null ? null : runs.plan(), found);
-
-        this.waste = plan == null || !plan.isFeasible() ? null : RollJob.waste(job, layouts, plan);
-        if (plan == null || waste == null || !found.isEmpty()) {
-            this.labour = null;
-            this.timetable = null;
-            this.price = null;
-        } else {
-            LabourEstimate hours = LabourJob.estimate(job, layouts, areas, plan, waste, Optional.ofNullable(runs));
-            this.labour = hours;
-            found.addAll(hours.reasons());
-            this.timetable = hours.isPossible() && job.dates().isPresent() ? new JobNetwork(job, hours).network().plan() : null;
-            if (timetable != null) {
-                found.addAll(timetable.reasons());
-            }
-            double printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
-            this.price = hours.isPossible()
-                    ? PriceBuildUp.of(
-                            new JobLines(job).of(areas, plan, Optional.ofNullable(runs), printedM2, hours), hours.totalPaid(), job.rules())
-                    : null;
+        List<String> found = new ArrayList<>(plan.reasons());
+        if (work != null) {
+            found.addAll(work.reasons());
         }
         for (Verdict verdict : verdicts(UnitStyle.METRIC)) {
             if (verdict.level() == Verdict.Level.REFUSED) {
@@ -105,7 +74,7 @@ public final class JobCost implements Explained {
      * @return what it needs and costs, or why it cannot be done as given
      */
     public static JobCost of(Job job) {
-        return new JobCost(job);
+        return new JobCost(job, JobPlan.of(job));
     }
 
     /**
@@ -141,7 +110,7 @@ public final class JobCost implements Explained {
      * @return visible, measured, developed and heated area
      */
     public JobAreas areas() {
-        return areas;
+        return plan.areas();
     }
 
     /**
@@ -150,7 +119,7 @@ public final class JobCost implements Explained {
      * @return in the order of the survey
      */
     public List<PanelLayout> layouts() {
-        return layouts;
+        return plan.layouts();
     }
 
     /**
@@ -160,7 +129,7 @@ public final class JobCost implements Explained {
      * @throws IllegalStateException if there is none; see {@link #reasons()}
      */
     public RollPlan filmPlan() {
-        return there(film, "roll plan");
+        return there(plan.film(), "roll plan");
     }
 
     /**
@@ -170,7 +139,7 @@ public final class JobCost implements Explained {
      * @throws IllegalStateException if there is none; see {@link #reasons()}
      */
     public WasteAccount waste() {
-        return there(waste, "waste account");
+        return there(plan.waste(), "waste account");
     }
 
     /**
@@ -179,7 +148,7 @@ public final class JobCost implements Explained {
      * @return the laminate plan, or empty where the job has no laminate or could not be planned that far
      */
     public Optional<LaminatePlan> laminate() {
-        return Optional.ofNullable(laminate);
+        return Optional.ofNullable(plan.laminate());
     }
 
     /**
@@ -189,7 +158,7 @@ public final class JobCost implements Explained {
      * @throws IllegalStateException if there are none; see {@link #reasons()}
      */
     public LabourEstimate labour() {
-        return there(labour, "hours");
+        return there(work == null ? null : work.labour(), "hours");
     }
 
     /**
@@ -198,7 +167,7 @@ public final class JobCost implements Explained {
      * @return the timetable, or empty where the job gives no calendar or could not be planned that far
      */
     public Optional<Timetable> timetable() {
-        return Optional.ofNullable(timetable);
+        return Optional.ofNullable(work == null ? null : work.timetable());
     }
 
     /**
@@ -208,7 +177,7 @@ public final class JobCost implements Explained {
      * @throws IllegalStateException if there is none; see {@link #reasons()}
      */
     public PriceBuildUp price() {
-        return there(price, "price");
+        return there(work == null ? null : work.price(), "price");
     }
 
     /**
@@ -217,7 +186,7 @@ public final class JobCost implements Explained {
      * @return true if {@link #price()} answers
      */
     public boolean isPriced() {
-        return price != null;
+        return work != null && work.price() != null;
     }
 
     /**
@@ -237,7 +206,7 @@ public final class JobCost implements Explained {
      * @throws IllegalStateException if there are no hours; see {@link #reasons()}
      */
     public Quantity<TimePerArea> timePerArea() {
-        return Door.of(labour().totalPaidS() / areas.visibleM2() / 60, ShopUnits.MINUTE_PER_SQUARE_METRE);
+        return Door.of(labour().totalPaidS() / areas().visibleM2() / 60, ShopUnits.MINUTE_PER_SQUARE_METRE);
     }
 
     /**
@@ -270,23 +239,24 @@ public final class JobCost implements Explained {
     @Override
     public Working working() {
         List<Working> parts = new ArrayList<>();
-        parts.add(areas.working());
-        parts.add(Working.group("Panels", layouts.stream().filter(PanelLayout::isPossible).map(PanelLayout::working).toList()));
-        if (waste != null) {
-            parts.add(waste.working());
+        double visibleM2 = areas().visibleM2();
+        parts.add(areas().working());
+        parts.add(Working.group("Panels", layouts().stream().filter(PanelLayout::isPossible).map(PanelLayout::working).toList()));
+        if (plan.waste() != null) {
+            parts.add(plan.waste().working());
         }
-        laminate().ifPresent(plan -> parts.add(plan.working()));
-        job.materials().ink().ifPresent(ink -> parts.add(
-                ink.working(layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum())));
-        if (labour != null) {
+        laminate().ifPresent(runs -> parts.add(runs.working()));
+        job.materials().ink().ifPresent(ink -> parts.add(ink.working(plan.printedM2())));
+        if (work != null) {
+            LabourEstimate labour = work.labour();
             parts.add(labour.working());
-            parts.add(Working.of(TIME_PER_AREA, labour.totalPaidS() / areas.visibleM2(), labour.totalPaidS(), areas.visibleM2()));
+            parts.add(Working.of(TIME_PER_AREA, labour.totalPaidS() / visibleM2, labour.totalPaidS(), visibleM2));
         }
         timetable().filter(Timetable::isPossible).ifPresent(dates -> parts.add(dates.working()));
-        if (price != null) {
-            BigDecimal net = price.net().getAmount();
-            parts.add(price.working());
-            parts.add(Working.of(PRICE_PER_AREA, net.doubleValue() / areas.visibleM2(), net, areas.visibleM2()));
+        if (isPriced()) {
+            BigDecimal net = price().net().getAmount();
+            parts.add(price().working());
+            parts.add(Working.of(PRICE_PER_AREA, net.doubleValue() / visibleM2, net, visibleM2));
         }
         parts.add(checks.working());
         return Working.group(job.name(), parts).in(job.rules().currency());
@@ -305,6 +275,6 @@ public final class JobCost implements Explained {
     /** Name and total, or why there is none. */
     @Override
     public String toString() {
-        return job.name() + ": " + (price != null ? price.total().toString() : String.join("; ", reasons));
+        return job.name() + ": " + (isPriced() ? total().toString() : String.join("; ", reasons));
     }
 }

@@ -6,7 +6,6 @@ import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.Rounding;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.PriceRate;
@@ -15,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the lines of a price from what a job uses up. */
 final class JobLines {
@@ -27,14 +27,16 @@ final class JobLines {
         this.rounding = job.rules().rounding();
     }
 
-    List<CostLine> of(JobAreas areas, RollPlan film, Optional<LaminatePlan> laminate, double printedM2, LabourEstimate labour) {
+    List<CostLine> of(JobPlan plan, LabourEstimate labour) {
         Materials materials = job.materials();
-        rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), film);
-        laminate.ifPresent(plan ->
-                rolls(LineKind.LAMINATE, materials.laminate().orElseThrow().name(), materials.laminateRolls(), plan.plan()));
-        materials.ink().ifPresent(ink -> ink(ink, printedM2));
+        lines.addAll(rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), plan.film()));
+        if (plan.laminate() != null) {
+            lines.addAll(rolls(
+                    LineKind.LAMINATE, materials.laminate().orElseThrow().name(), materials.laminateRolls(), plan.laminate().plan()));
+        }
+        materials.ink().ifPresent(ink -> ink(ink, plan.printedM2()));
         materials.consumables().forEach(used ->
-                lines.add(CostLine.ofInner(LineKind.CONSUMABLES, used.title(), areas.visibleM2(), used.price(), rounding)));
+                lines.add(CostLine.ofInner(LineKind.CONSUMABLES, used.title(), plan.areas().visibleM2(), used.price(), rounding)));
         hours(LineKind.PRODUCTION_LABOUR, labour.productionPaidS(), job.productionRate());
         hours(LineKind.SITE_LABOUR, labour.sitePaidS(), job.siteRate());
         lines.addAll(job.extras());
@@ -42,16 +44,18 @@ final class JobLines {
     }
 
     /** One line for each kind of roll, so that a count times a price each is seen. */
-    private void rolls(LineKind kind, String name, List<RollOffer> offers, RollPlan plan) {
+    static List<CostLine> rolls(LineKind kind, String name, List<RollOffer> offers, @Nullable RollPlan plan) {
+        List<CostLine> lines = new ArrayList<>();
         for (RollOffer offer : offers) {
             int count = 0;
-            for (OpenedRoll roll : plan.rolls()) {
+            for (OpenedRoll roll : plan == null ? List.<OpenedRoll>of() : plan.rolls()) {
                 count += roll.stockId().equals(offer.id()) ? 1 : 0;
             }
             if (count > 0) {
                 lines.add(CostLine.each(kind, name + ", roll " + offer.id(), count, offer.price()));
             }
         }
+        return lines;
     }
 
     private void ink(Ink ink, double printedM2) {

@@ -29,10 +29,13 @@ final class JobNetwork {
 
     private final Job job;
     private final LabourEstimate labour;
+    private final int lostDays;
 
-    JobNetwork(Job job, LabourEstimate labour) {
+    /** The network when so many installing days are lost to weather. */
+    JobNetwork(Job job, LabourEstimate labour, int lostDays) {
         this.job = job;
         this.labour = labour;
+        this.lostDays = lostDays;
     }
 
     Network network() {
@@ -69,10 +72,10 @@ final class JobNetwork {
         return labour.tasks().stream().filter(which).mapToDouble(TaskTime::elapsedS).sum();
     }
 
-    /** Work on site without the washing, and the set-up and travel of each installing day. */
+    /** Work on site without the washing, the set-up and travel of each installing day, and the days on which nobody could work. */
     private double installS(double washS) {
         double shiftLess = job.labour().workDay().shiftS() - labour.siteDays().workPerDayS();
-        return labour.siteElapsedS() - washS + labour.siteDays().days() * shiftLess;
+        return labour.siteElapsedS() - washS + labour.siteDays().days() * shiftLess + lostDays * job.labour().workDay().shiftS();
     }
 
     /** Elapsed time in the shop; tasks stand in order of work, so those above the laminating in the table come before it. */

@@ -30,17 +30,25 @@ final class LabourJob {
 
     private LabourJob() {}
 
-    static LabourEstimate estimate(
+    /** The walls and the job as a whole with what there is to do; how hard a wall is to reach is not in it yet. */
+    static List<WorkPlace> places(
             Job job, List<PanelLayout> layouts, JobAreas areas, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
         List<WorkPlace> places = new ArrayList<>();
         for (int i = 0; i < layouts.size(); i++) {
             PanelLayout layout = layouts.get(i);
-            WorkPlace place = WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i)));
-            double factor = job.accessFactor(layout.wall().name());
-            places.add(factor == 1 ? place : place.withFactor(factor, FACTOR));
+            places.add(WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i))));
         }
         places.add(WorkPlace.of("Whole job", whole(job, film, waste, laminate)));
-        return job.labour().estimate(places);
+        return List.copyOf(places);
+    }
+
+    static LabourEstimate estimate(Job job, List<WorkPlace> places) {
+        List<WorkPlace> reached = new ArrayList<>();
+        for (WorkPlace place : places) {
+            double factor = job.accessFactor(place.name());
+            reached.add(factor == 1 ? place : place.withFactor(factor, FACTOR));
+        }
+        return job.labour().estimate(reached);
     }
 
     private static Amounts wall(Job job, PanelLayout layout, WallAreas areas, double heatedM2) {

@@ -10,8 +10,10 @@ import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -54,7 +56,7 @@ public final class Materials {
      * @param film  the film
      * @param rolls its rolls, at least one
      * @return the materials
-     * @throws RefusedException if there is no roll
+     * @throws RefusedException if there is no roll, or two have one id
      */
     public static Materials of(Film film, List<RollOffer> rolls) {
         return new Materials(film, some("film rolls", rolls), null, List.of(), 0, null, List.of());
@@ -67,7 +69,7 @@ public final class Materials {
      * @param rolls  its rolls, at least one
      * @param leadIn laminate lost at the start of each run, 0 to 100 m
      * @return the materials
-     * @throws RefusedException if the laminate is narrower than the film, there is no roll, or the lead-in is out of range
+     * @throws RefusedException if the laminate is narrower than the film, there is no roll, two have one id, or the lead-in is out of range
      */
     public Materials withLaminate(Laminate cover, List<RollOffer> rolls, Quantity<Length> leadIn) {
         if (!cover.covers(film)) {
@@ -102,9 +104,38 @@ public final class Materials {
         return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, more);
     }
 
+    /**
+     * The same with another film, or other rolls of the same.
+     *
+     * @param other the film, not wider than the laminate if there is one
+     * @param rolls its rolls, at least one
+     * @return the materials
+     * @throws RefusedException if there is no roll or the laminate is narrower than the film
+     */
+    public Materials withFilm(Film other, List<RollOffer> rolls) {
+        Materials changed = new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables);
+        return laminate == null ? changed : changed.withLaminate(laminate, laminateRolls, leadIn());
+    }
+
+    /**
+     * The same with these consumables in place of those it has.
+     *
+     * @param all what is used up by visible area
+     * @return the materials
+     */
+    public Materials withConsumables(List<Consumable> all) {
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, all);
+    }
+
     private static List<RollOffer> some(String parameter, List<RollOffer> rolls) {
         if (rolls.isEmpty()) {
             throw new RefusedException(parameter, "empty", "must hold at least one roll", "Maybe the price list is missing.");
+        }
+        Set<String> ids = new HashSet<>();
+        for (RollOffer roll : rolls) {
+            if (!ids.add(roll.id())) {
+                throw new RefusedException(parameter, "'" + roll.id() + "' twice", "must each have an id of their own", "Maybe add the lot to it.");
+            }
         }
         return rolls;
     }

@@ -25,7 +25,7 @@ final class CalendarReader {
         LocalTime to = time(f, "to", LocalTime::parse, "a time such as 16:30");
         Set<DayOfWeek> days = f.has("days") ? EnumSet.noneOf(DayOfWeek.class) : WEEK;
         if (f.has("days")) {
-            days.addAll(f.list("days", CalendarReader::day));
+            days.addAll(f.words("days", DayOfWeek.class));
         }
         WorkCalendar calendar = WorkCalendar.weekdays(zone);
         for (DayOfWeek day : DayOfWeek.values()) {
@@ -57,14 +57,5 @@ final class CalendarReader {
 
     private static LocalDate date(JsonNode node) {
         return time(node, node.scalar() instanceof String text ? text : "", LocalDate::parse, "a date such as 2027-04-12");
-    }
-
-    private static DayOfWeek day(JsonNode node) {
-        for (DayOfWeek day : DayOfWeek.values()) {
-            if (Fields.word(day).equals(node.scalar())) {
-                return day;
-            }
-        }
-        throw node.refused("must be a weekday such as monday", "Maybe it is abbreviated.");
     }
 }

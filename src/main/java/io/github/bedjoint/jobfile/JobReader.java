@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.job.JobDates;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
@@ -15,8 +16,10 @@ import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Read;
+import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,8 +44,8 @@ final class JobReader {
         PriceRules rules = f.has("price")
                 ? f.object("price", p -> PriceReader.rules(p, currency(f)))
                 : PriceRules.in(currency(f));
-        Job.Builder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f), rules);
-        job = f.with(job, "note", f::text, Job.Builder::note);
+        JobBuilder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f, rules.currency()), rules);
+        job = f.with(job, "note", f::text, JobBuilder::note);
         if (f.has("deduction")) {
             job.deduction(deduction(f));
         }
@@ -53,7 +56,7 @@ final class JobReader {
             job.cutting(f.object("cutting", JobReader::cutting));
         }
         if (f.has("labour")) {
-            LabourReader.read(f, job);
+            LabourReader.read(f, job, rules.currency());
         }
         for (JsonNode node : wallNodes) {
             WallReader.access(node, job);
@@ -66,7 +69,7 @@ final class JobReader {
             job.site(f.object("site", SiteReader::site));
         }
         if (f.has("extras")) {
-            for (CostLine line : f.list("extras", node -> Fields.whole(node, JobReader::extra))) {
+            for (CostLine line : f.list("extras", node -> Fields.whole(node, e -> extra(e, rules.currency())))) {
                 job.extra(line);
             }
         }
@@ -83,8 +86,7 @@ final class JobReader {
 
     private static DeductionRule deduction(Fields f) {
         if (f.get("deduction").fields() != null) {
-            return f.object("deduction", d -> d.with(DeductionRule.none(), "atLeast", n -> d.read(n, Read::area), (none, area) ->
-                    DeductionRule.atLeast(area)));
+            return f.object("deduction", d -> d.read("atLeast", text -> DeductionRule.atLeast(Read.area(text))));
         }
         return switch (f.text("deduction")) {
             case "all" -> DeductionRule.allOpenings();
@@ -99,8 +101,17 @@ final class JobReader {
         planner = f.with(planner, "fit", n -> f.word(n, Fit.class), LayoutPlanner::withFit);
         planner = f.with(planner, "overlap", n -> f.read(n, Read::length), LayoutPlanner::withOverlap);
         planner = f.with(planner, "leastSliver", n -> f.read(n, Read::length), LayoutPlanner::withLeastSliver);
-        planner = f.with(planner, "start", n -> f.word(n, Side.class), LayoutPlanner::withStart);
+        planner = f.with(planner, "start", n -> f.words(n, Side.class), JobReader::start);
         return f.with(planner, "weatherSide", n -> f.word(n, Side.class), LayoutPlanner::withWeatherSide);
+    }
+
+    /** A side for drops and a side for bands may both be given; the planner keeps them apart. */
+    private static LayoutPlanner start(LayoutPlanner planner, List<Side> sides) {
+        LayoutPlanner started = planner;
+        for (Side side : sides) {
+            started = started.withStart(side);
+        }
+        return started;
     }
 
     private static CuttingTerms cutting(Fields f) {
@@ -117,8 +128,10 @@ final class JobReader {
                 lead, tail, gap, new RemnantRule(least, METRE, percent), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
     }
 
-    private static CostLine extra(Fields f) {
-        int count = f.has("count") ? f.count("count") : 1;
-        return CostLine.each(f.word("kind", LineKind.class), f.text("title"), count, f.read("each", Read::money));
+    private static CostLine extra(Fields f, CurrencyUnit currency) {
+        int count = f.with(1, "count", f::count, (one, n) -> Door.count("count", n, 0, 1_000_000));
+        // The rate of a line is made here once, so that a price too high is refused under its own path.
+        Fields.under(f.get("each"), () -> PriceRate.of(f.priced("each", currency, Read::money), ShopUnits.ONE));
+        return CostLine.each(f.word("kind", LineKind.class), f.text("title"), count, f.priced("each", currency, Read::money));
     }
 }

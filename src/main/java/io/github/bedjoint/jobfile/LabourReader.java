@@ -1,6 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Crew;
 import io.github.bedjoint.labour.Driver;
@@ -11,9 +11,11 @@ import io.github.bedjoint.labour.Stage;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTable;
 import io.github.bedjoint.labour.WorkDay;
+import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.working.Source;
 import java.util.Objects;
+import org.joda.money.CurrencyUnit;
 
 /** Reads tasks, paces, crews, the working day and what person-hours cost. */
 final class LabourReader {
@@ -21,13 +23,14 @@ final class LabourReader {
 
     private LabourReader() {}
 
-    static void read(Fields job, Job.Builder builder) {
+    static void read(Fields job, JobBuilder builder, CurrencyUnit currency) {
         job.object("labour", f -> {
             builder.labour(labour(f));
             if (f.has("production") || f.has("site")) {
-                builder.labourRates(f.read("production", Read::pricePerTime), f.read("site", Read::pricePerTime));
+                builder.labourRates(
+                        f.priced("production", currency, Read::pricePerTime), f.priced("site", currency, Read::pricePerTime));
             }
-            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), Job.Builder::twoPeopleFrom);
+            return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), JobBuilder::twoPeopleFrom);
         });
     }
 
@@ -42,6 +45,7 @@ final class LabourReader {
         if (f.has("travel")) {
             WorkDay day = labour.workDay();
             labour = labour.withWorkDay(f.object("travel", t -> {
+                t.get("perDay");
                 boolean within = t.has("withinShift") && t.flag("withinShift");
                 return t.with(day, "perDay", n -> t.read(n, Read::time), (d, time) ->
                         within ? d.withTravelInShift(time) : d.withTravelOutsideShift(time));
@@ -51,14 +55,15 @@ final class LabourReader {
     }
 
     private static Allowance allowance(Fields f) {
-        Allowance allowance = f.with(Allowance.none(), "onJobTime", f::number, (none, share) -> Allowance.onJobTime(share));
-        return f.with(allowance, "onWorkingDay", f::number, (none, share) -> Allowance.onWorkingDay(share));
+        boolean onJobTime = f.oneOf("onJobTime", "onWorkingDay").equals("onJobTime");
+        return f.with(Allowance.none(), onJobTime ? "onJobTime" : "onWorkingDay", f::number, (none, share) ->
+                onJobTime ? Allowance.onJobTime(share) : Allowance.onWorkingDay(share));
     }
 
     private static TaskTable tasks(Fields f) {
         TaskTable table = TaskTable.defaults();
         if (f.has("without")) {
-            for (JsonNode id : f.list("without", node -> node)) {
+            for (JsonNode id : f.list("without", LabourReader::text)) {
                 TaskTable before = table;
                 table = Fields.under(id, () -> before.without(Objects.toString(id.scalar())));
             }
@@ -82,11 +87,18 @@ final class LabourReader {
         return table;
     }
 
+    private static JsonNode text(JsonNode node) {
+        if (node.scalar() instanceof String) {
+            return node;
+        }
+        throw node.refused("must be the id of a task, a text", "Maybe quotation marks are missing.");
+    }
+
     private static Task task(Fields f) {
         Driver driver = f.word("driver", Driver.class);
         Machine machine = f.has("machine") ? f.word("machine", Machine.class) : Machine.NONE;
         return new Task(
-                f.text("id"),
+                f.read("id", text -> Door.text("id", text)),
                 f.text("title"),
                 f.word("stage", Stage.class),
                 driver,

@@ -4,6 +4,8 @@ import io.github.bedjoint.conditions.Answer;
 import io.github.bedjoint.conditions.Question;
 import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.conditions.Substrate;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Read;
 
 /** Reads what is known of the site: substrate, answers, temperatures. */
@@ -17,8 +19,11 @@ final class SiteReader {
             SiteConditions before = site;
             site = f.object("answers", a -> answers(a, before));
         }
-        if (f.has("air")) {
-            double humidity = f.number("relativeHumidity");
+        if (f.has("air") || f.has("relativeHumidity")) {
+            f.get("air");
+            double humidity = f.with(0.0, "relativeHumidity", n -> f.number("relativeHumidity"), (zero, share) ->
+                    Door.number("relative humidity", share, Range.above(0, 1)));
+            f.get("relativeHumidity");
             site = f.with(site, "air", n -> f.read(n, Read::temperature), (s, air) -> s.withAir(air, humidity));
         }
         return f.with(site, "surfaceTemperature", n -> f.read(n, Read::temperature), SiteConditions::withSurface);

@@ -1,6 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Opening;
@@ -38,7 +38,7 @@ final class WallReader {
     }
 
     /** The access factor belongs to the job's hours, not to the wall; it is read once the wall is known by name. */
-    static void access(JsonNode node, Job.Builder job) {
+    static void access(JsonNode node, JobBuilder job) {
         Fields f = Fields.of(node);
         if (f.has("accessFactor")) {
             f.with(job, "accessFactor", f::number, (builder, factor) -> builder.accessFactor(f.text("name").strip(), factor));
@@ -55,7 +55,11 @@ final class WallReader {
 
     private static Quantity<Length> coordinate(JsonNode node) {
         if (node.scalar() instanceof String text) {
-            return Fields.under(node, () -> Read.length(text));
+            return Fields.under(node, () -> {
+                Quantity<Length> length = Read.length(text);
+                Door.lengthM("coordinate", length, Range.closed(-1000, 1000));
+                return length;
+            });
         }
         throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
     }
@@ -83,12 +87,16 @@ final class WallReader {
         return switch (f.word("kind", JointProfile.Kind.class)) {
             case FLUSH -> JointProfile.flush();
             case RAKED -> JointProfile.raked(f.read("depth", Read::length));
-            case V -> JointProfile.vee(Door.of(angle(f), JointProfile.DEGREE));
+            case V -> vee(angle(f));
             case CONCAVE -> JointProfile.concave(f.read("sagitta", Read::length));
             case HALF_ROUND -> JointProfile.halfRound();
             case STRUCK -> JointProfile.struck(f.read("recess", Read::length));
             case WEATHERED -> JointProfile.weathered(f.read("recess", Read::length));
         };
+    }
+
+    static JointProfile vee(double degrees) {
+        return JointProfile.vee(Door.of(degrees, JointProfile.DEGREE));
     }
 
     private static double angle(Fields f) {

@@ -4,8 +4,11 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Verdict;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Works out the hours of a job: default tasks, one person in the shop and one on site, an allowance of 15 % on job time (assumed), a shift of
@@ -18,21 +21,27 @@ public final class Labour {
     /** Where the default allowance comes from. */
     public static final Source ALLOWANCE_SOURCE = Source.assumed("15 % on job time, a starting value");
 
+    private static final WorkPlace EACH_DAY = WorkPlace.of("each day", Amounts.none().withCount(Driver.DAY, 1));
     private static final Labour DEFAULTS = new Labour(
-            TaskTable.defaults(), Allowance.onJobTime(0.15), Crew.of(1), Crew.of(1), WorkDay.of(Door.of(8, ShopUnits.HOUR)));
+            TaskTable.defaults(), Allowance.onJobTime(0.15), Crew.of(1), Crew.of(1), WorkDay.of(Door.of(8, ShopUnits.HOUR)), List.of(), Premium.NONE);
 
     private final TaskTable table;
     private final Allowance allowance;
     private final Crew shopCrew;
     private final Crew siteCrew;
     private final WorkDay day;
+    private final List<Trip> trips;
+    private final Premium premium;
 
-    private Labour(TaskTable table, Allowance allowance, Crew shopCrew, Crew siteCrew, WorkDay day) {
+    private Labour(
+            TaskTable table, Allowance allowance, Crew shopCrew, Crew siteCrew, WorkDay day, List<Trip> trips, Premium premium) {
         this.table = table;
         this.allowance = allowance;
         this.shopCrew = shopCrew;
         this.siteCrew = siteCrew;
         this.day = day;
+        this.trips = trips;
+        this.premium = premium;
     }
 
     /**
@@ -51,7 +60,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withTasks(TaskTable tasks) {
-        return new Labour(tasks, allowance, shopCrew, siteCrew, day);
+        return new Labour(tasks, allowance, shopCrew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -61,7 +70,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withAllowance(Allowance added) {
-        return new Labour(table, added, shopCrew, siteCrew, day);
+        return new Labour(table, added, shopCrew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -71,7 +80,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withShopCrew(Crew crew) {
-        return new Labour(table, allowance, crew, siteCrew, day);
+        return new Labour(table, allowance, crew, siteCrew, day, trips, premium);
     }
 
     /**
@@ -81,7 +90,7 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withSiteCrew(Crew crew) {
-        return new Labour(table, allowance, shopCrew, crew, day);
+        return new Labour(table, allowance, shopCrew, crew, day, trips, premium);
     }
 
     /**
@@ -91,7 +100,43 @@ public final class Labour {
      * @return a new calculator
      */
     public Labour withWorkDay(WorkDay workDay) {
-        return new Labour(table, allowance, shopCrew, siteCrew, workDay);
+        return new Labour(table, allowance, shopCrew, siteCrew, workDay, trips, premium);
+    }
+
+    /**
+     * The same with trips of their own beside the installing days.
+     *
+     * @param visits the trips; a task may be done on one of them only
+     * @return a new calculator
+     * @throws RefusedException if two trips do the same task
+     */
+    public Labour withTrips(List<Trip> visits) {
+        Set<String> done = new HashSet<>();
+        for (String task : visits.stream().flatMap(trip -> trip.tasks().stream()).toList()) {
+            if (!done.add(task)) {
+                throw new RefusedException("trips", "two that do " + task, "must leave each task to one of them", "Maybe name it once.");
+            }
+        }
+        return new Labour(table, allowance, shopCrew, siteCrew, day, List.copyOf(visits), premium);
+    }
+
+    /**
+     * The same with a premium on the wages of site or shop, such as for night work.
+     *
+     * @param extra the premium
+     * @return a new calculator
+     */
+    public Labour withPremium(Premium extra) {
+        return new Labour(table, allowance, shopCrew, siteCrew, day, trips, extra);
+    }
+
+    /**
+     * Trips of their own.
+     *
+     * @return the trips
+     */
+    public List<Trip> trips() {
+        return trips;
     }
 
     /**
@@ -101,6 +146,15 @@ public final class Labour {
      */
     public TaskTable tasks() {
         return table;
+    }
+
+    /**
+     * What is added to basic time.
+     *
+     * @return the allowance
+     */
+    public Allowance allowance() {
+        return allowance;
     }
 
     /**
@@ -152,18 +206,34 @@ public final class Labour {
         for (Task task : table.tasks()) {
             Crew crew = task.stage() == Stage.SITE ? siteCrew : shopCrew;
             if (task.driver() == Driver.DAY) {
-                daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, "each day", 1, 1)), allowance, crew));
+                daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, EACH_DAY)), allowance, crew));
             } else {
-                List<PlaceTime> there = places.stream()
-                        .filter(place -> place.amounts().inner(task.driver()) > 0)
-                        .map(place -> PlaceTime.of(task, place))
-                        .toList();
+                List<PlaceTime> there = new ArrayList<>(places.size());
+                for (WorkPlace place : places) {
+                    if (place.amounts().inner(task.driver()) > 0) {
+                        there.add(PlaceTime.of(task, place));
+                    }
+                }
                 if (!there.isEmpty()) {
                     times.add(TaskTime.of(task, there, allowance, crew));
                 }
             }
         }
-        return LabourEstimate.of(times, daily, day, siteCrew);
+        for (Trip trip : trips) {
+            for (String id : trip.tasks()) {
+                if (table.task(id).stage() != Stage.SITE || table.task(id).driver() == Driver.DAY) {
+                    throw new RefusedException(
+                            "task of the trip for " + trip.purpose(), id, "must be a task on site that is not done each day", "Maybe another task was meant.");
+                }
+            }
+        }
+        List<Verdict> verdicts = new ArrayList<>();
+        for (WorkPlace place : places) {
+            for (Verdict verdict : place.reach().verdicts()) {
+                verdicts.add(new Verdict(verdict.level(), place.name() + ", " + verdict.subject(), verdict.reason(), verdict.source()));
+            }
+        }
+        return LabourEstimate.of(times, daily, trips, day, siteCrew, premium, verdicts);
     }
 
     /**

@@ -6,9 +6,13 @@ import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -29,11 +33,29 @@ public final class LabourEstimate implements Explained {
             "labour.site-paid",
             "Paid time on site and on the way",
             new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
-            "P_w + P_u + P_v",
+            "P_w + P_u + P_v + P_t",
             SUM,
             new Symbol("P_w", Measure.TIME, "paid time of work"),
             new Symbol("P_u", Measure.TIME, "paid time of daily set-up"),
-            new Symbol("P_v", Measure.TIME, "paid time of daily travel"));
+            new Symbol("P_v", Measure.TIME, "paid time of daily travel"),
+            new Symbol("P_t", Measure.TIME, "paid time of trips of their own"));
+    static final Formula TRIPS_PAID = Formula.of(
+            "labour.trips-paid",
+            "Paid time of trips of their own",
+            new Symbol("P_t", Measure.TIME, "paid time of trips of their own"),
+            "sum(P_i)",
+            SUM,
+            new Symbol("P_i", Measure.TIME, "paid time of each trip"));
+    static final Formula PREMIUM = Formula.of(
+            "labour.premium",
+            "Premium, as paid time at the plain wage",
+            new Symbol("P_x", Measure.TIME, "premium, as paid time at the plain wage"),
+            "P_p * k_p + P_s * k_s",
+            Source.practice("a premium is a share of the wage"),
+            new Symbol("P_p", Measure.TIME, "paid time in the shop"),
+            Symbol.number("k_p", "premium in the shop"),
+            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
+            Symbol.number("k_s", "premium on site"));
     static final Formula TOTAL = Formula.of(
             "labour.total-paid",
             "Paid time in all",
@@ -44,28 +66,47 @@ public final class LabourEstimate implements Explained {
             new Symbol("P_s", Measure.TIME, "paid time on site and on the way"));
 
     private final List<TaskTime> tasks;
+    private final List<TaskTime> inShop = new ArrayList<>();
+    private final List<TaskTime> onSite = new ArrayList<>();
+    /** Work that fills the installing days: not what is done at trips of their own. */
+    private final List<TaskTime> installing = new ArrayList<>();
     private final SiteDays days;
+    private final List<TripTime> trips;
+    private final Premium premium;
+    private final List<Verdict> verdicts;
     private final double productionPaidS;
     private final double productionElapsedS;
     private final double siteWorkPaidS;
     private final double siteElapsedS;
     private final double sitePaidS;
     private final double totalPaidS;
+    private final double tripsPaidS;
+    private final double premiumS;
 
-    private LabourEstimate(List<TaskTime> tasks, List<TaskTime> daily, WorkDay day, Crew crew) {
+    private LabourEstimate(
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
         this.tasks = tasks;
-        this.productionPaidS = Totals.of(of(Stage.PRODUCTION), TaskTime::paidS);
-        this.productionElapsedS = Totals.of(of(Stage.PRODUCTION), TaskTime::elapsedS);
-        this.siteWorkPaidS = Totals.of(of(Stage.SITE), TaskTime::paidS);
-        this.siteElapsedS = Totals.of(installing(), TaskTime::elapsedS);
+        this.verdicts = verdicts;
+        this.premium = premium;
+        this.trips = visits.stream()
+                .map(trip -> new TripTime(trip, Totals.of(tasks.stream().filter(time -> trip.tasks().contains(time.task().id())).toList(), TaskTime::elapsedS)))
+                .toList();
+        sort(visits);
+        this.productionPaidS = Totals.of(inShop, TaskTime::paidS);
+        this.productionElapsedS = Totals.of(inShop, TaskTime::elapsedS);
+        this.siteWorkPaidS = Totals.of(onSite, TaskTime::paidS);
+        this.siteElapsedS = Totals.of(installing, TaskTime::elapsedS);
         this.days = SiteDays.of(
                 siteElapsedS, day, Totals.of(daily, TaskTime::elapsedS), Totals.of(daily, TaskTime::paidS), crew.people());
-        this.sitePaidS = siteWorkPaidS + days.setUpPaidS() + days.travelPaidS();
+        this.tripsPaidS = Totals.of(trips, TripTime::paidS);
+        this.sitePaidS = siteWorkPaidS + days.setUpPaidS() + days.travelPaidS() + tripsPaidS;
         this.totalPaidS = productionPaidS + sitePaidS;
+        this.premiumS = productionPaidS * premium.shop() + sitePaidS * premium.site();
     }
 
-    static LabourEstimate of(List<TaskTime> tasks, List<TaskTime> daily, WorkDay day, Crew crew) {
-        return new LabourEstimate(List.copyOf(tasks), List.copyOf(daily), day, crew);
+    static LabourEstimate of(
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> trips, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
+        return new LabourEstimate(List.copyOf(tasks), List.copyOf(daily), trips, day, crew, premium, List.copyOf(verdicts));
     }
 
     private static Formula sum(String name, String title, String letter, String what) {
@@ -73,13 +114,15 @@ public final class LabourEstimate implements Explained {
                 "labour." + name, title, new Symbol(letter, Measure.TIME, title), "sum(t_i)", SUM, new Symbol("t_i", Measure.TIME, what + " of each task"));
     }
 
-    private List<TaskTime> of(Stage stage) {
-        return tasks.stream().filter(time -> time.task().stage() == stage).toList();
-    }
-
-    /** Work that fills the installing days: not what is done at trips of their own. */
-    private List<TaskTime> installing() {
-        return of(Stage.SITE).stream().filter(time -> time.task().driver() != Driver.TRIP).toList();
+    private void sort(List<Trip> visits) {
+        Set<String> elsewhere = new HashSet<>();
+        visits.forEach(trip -> elsewhere.addAll(trip.tasks()));
+        for (TaskTime time : tasks) {
+            (time.task().stage() == Stage.SITE ? onSite : inShop).add(time);
+            if (time.task().stage() == Stage.SITE && time.task().driver() != Driver.TRIP && !elsewhere.contains(time.task().id())) {
+                installing.add(time);
+            }
+        }
     }
 
     /**
@@ -98,6 +141,15 @@ public final class LabourEstimate implements Explained {
      */
     public List<String> reasons() {
         return days.reason().stream().toList();
+    }
+
+    /**
+     * What stands against the way in which places are reached.
+     *
+     * @return a warning for each place that is reached from a ladder
+     */
+    public List<Verdict> verdicts() {
+        return verdicts;
     }
 
     /**
@@ -156,12 +208,30 @@ public final class LabourEstimate implements Explained {
     }
 
     /**
-     * Elapsed work on site, without daily set-up and travel, and without tasks driven by trips.
+     * Elapsed work of the installing days, without daily set-up and travel, without tasks driven by trips and those done on trips of their own.
      *
      * @return seconds
      */
     public double siteElapsedS() {
         return siteElapsedS;
+    }
+
+    /**
+     * Trips of their own.
+     *
+     * @return their hours, in the order given
+     */
+    public List<TripTime> trips() {
+        return trips;
+    }
+
+    /**
+     * The premium as paid time at the plain wage; it is no part of the hours.
+     *
+     * @return person-seconds to be paid on top of {@link #totalPaidS()}
+     */
+    public double premiumS() {
+        return premiumS;
     }
 
     /**
@@ -184,17 +254,25 @@ public final class LabourEstimate implements Explained {
 
     @Override
     public Working working() {
-        Working shop = summed(PRODUCTION_PAID, productionPaidS, of(Stage.PRODUCTION), TaskTime::paidS, false);
-        Working work = summed(SITE_WORK_PAID, siteWorkPaidS, of(Stage.SITE), TaskTime::paidS, false);
-        Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS())
-                .because(work, days.setUpWorking(), days.travelWorking());
-        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing(), TaskTime::elapsedS, true);
-        return Working.group(
-                "Hours",
-                List.of(
-                        Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
-                        summed(PRODUCTION_ELAPSED, productionElapsedS, of(Stage.PRODUCTION), TaskTime::elapsedS, true),
-                        days.working().because(elapsed)));
+        Working shop = summed(PRODUCTION_PAID, productionPaidS, inShop, TaskTime::paidS, false);
+        Working work = summed(SITE_WORK_PAID, siteWorkPaidS, onSite, TaskTime::paidS, false);
+        Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS(), tripsPaidS)
+                .because(work, days.setUpWorking(), days.travelWorking(), tripsWorking());
+        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing, TaskTime::elapsedS, true);
+        List<Working> figures = new ArrayList<>(List.of(
+                Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
+                summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
+                days.working().because(elapsed)));
+        trips.forEach(trip -> figures.add(trip.working()));
+        if (premiumS > 0) {
+            figures.add(Working.of(PREMIUM, premiumS, productionPaidS, premium.shop(), sitePaidS, premium.site()).whose(premium.name()));
+        }
+        return Working.group("Hours", figures);
+    }
+
+    private Working tripsWorking() {
+        return Working.sum(TRIPS_PAID, tripsPaidS, trips.stream().map(TripTime::paidS).toList())
+                .because(trips.stream().map(TripTime::paidWorking).toArray(Working[]::new));
     }
 
     private static Working summed(Formula formula, double total, List<TaskTime> times, ToDoubleFunction<TaskTime> figure, boolean elapsed) {

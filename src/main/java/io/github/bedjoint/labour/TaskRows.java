@@ -1,5 +1,6 @@
 package io.github.bedjoint.labour;
 
+import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
 import java.math.BigDecimal;

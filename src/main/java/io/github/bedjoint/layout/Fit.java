@@ -5,5 +5,7 @@ public enum Fit {
     /** Panels of the full printable width from the starting side on; the last one is trimmed. */
     FULL_WIDTH,
     /** Panels of equal width, to a step. */
-    EQUALISED
+    EQUALISED,
+    /** Seams where film, panels, seams and cut-outs together cost least at the planner's rates and its {@link SeamRules} allow them. */
+    CHEAPEST
 }

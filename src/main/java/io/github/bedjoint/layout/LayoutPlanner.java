@@ -27,37 +27,42 @@ public final class LayoutPlanner {
     public static final Source LEAST_SLIVER = Source.assumed("100 mm; a strip much narrower than a roller is hard to hang straight");
 
     private static final long SLIVER = 8000;
+    private static final int MOST_LAYOUTS = 100;
 
-    private final Direction direction;
+    private final Hanging hanging;
     private final Fit fit;
-    private final long overlap;
-    private final long leastSliver;
-    private final Side dropStart;
-    private final Side bandStart;
-    private final Optional<Side> weather;
+    private final Limits limits;
     private final Rates rates;
+    private final SeamRules rules;
 
-    private LayoutPlanner(
-            Direction direction, Fit fit, long overlap, long leastSliver, Side dropStart, Side bandStart, Optional<Side> weather,
-            Rates rates) {
-        this.direction = direction;
+    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules) {
+        this.hanging = hanging;
         this.fit = fit;
-        this.overlap = overlap;
-        this.leastSliver = leastSliver;
-        this.dropStart = dropStart;
-        this.bandStart = bandStart;
-        this.weather = weather;
+        this.limits = limits;
         this.rates = rates;
+        this.rules = rules;
     }
 
     /**
-     * Drops of full width from the left, bands from the bottom, the film's least overlap, only film counting.
+     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting.
      *
      * @return the planner
      */
     public static LayoutPlanner withDefaults() {
         return new LayoutPlanner(
-                Direction.DROPS, Fit.FULL_WIDTH, 0, SLIVER, Side.LEFT, Side.BOTTOM, Optional.empty(), Rates.filmOnly());
+                new Hanging(Direction.DROPS, Side.LEFT, Side.BOTTOM, Optional.empty()),
+                Fit.FULL_WIDTH,
+                new Limits(0, SLIVER, Limits.ANY_LENGTH, false),
+                Rates.filmOnly(),
+                SeamRules.withDefaults());
+    }
+
+    private LayoutPlanner with(Hanging other) {
+        return new LayoutPlanner(other, fit, limits, rates, rules);
+    }
+
+    private LayoutPlanner with(Limits other) {
+        return new LayoutPlanner(hanging, fit, other, rates, rules);
     }
 
     /**
@@ -67,7 +72,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withDirection(Direction other) {
-        return new LayoutPlanner(other, fit, overlap, leastSliver, dropStart, bandStart, weather, rates);
+        return with(new Hanging(other, hanging.dropStart(), hanging.bandStart(), hanging.weather()));
     }
 
     /**
@@ -77,7 +82,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withFit(Fit other) {
-        return new LayoutPlanner(direction, other, overlap, leastSliver, dropStart, bandStart, weather, rates);
+        return new LayoutPlanner(hanging, other, limits, rates, rules);
     }
 
     /**
@@ -89,7 +94,7 @@ public final class LayoutPlanner {
      */
     public LayoutPlanner withOverlap(Quantity<Length> other) {
         long steps = Steps.up(Door.lengthM("overlap", other, Range.above(0, 1)));
-        return new LayoutPlanner(direction, fit, steps, leastSliver, dropStart, bandStart, weather, rates);
+        return with(new Limits(steps, limits.leastSliver(), limits.longest(), limits.joins()));
     }
 
     /**
@@ -101,7 +106,7 @@ public final class LayoutPlanner {
      */
     public LayoutPlanner withLeastSliver(Quantity<Length> least) {
         long steps = Steps.up(Door.lengthM("least sliver", least, Range.closed(0, 10)));
-        return new LayoutPlanner(direction, fit, overlap, steps, dropStart, bandStart, weather, rates);
+        return with(new Limits(limits.overlap(), steps, limits.longest(), limits.joins()));
     }
 
     /**
@@ -112,8 +117,8 @@ public final class LayoutPlanner {
      */
     public LayoutPlanner withStart(Side side) {
         boolean forDrops = side == Side.LEFT || side == Side.RIGHT;
-        return new LayoutPlanner(
-                direction, fit, overlap, leastSliver, forDrops ? side : dropStart, forDrops ? bandStart : side, weather, rates);
+        return with(new Hanging(
+                hanging.direction(), forDrops ? side : hanging.dropStart(), forDrops ? hanging.bandStart() : side, hanging.weather()));
     }
 
     /**
@@ -129,17 +134,124 @@ public final class LayoutPlanner {
             throw new RefusedException("weather side", side.toString(), "must be LEFT or RIGHT",
                     "Maybe bands are meant: their edges face down in any case.");
         }
-        return new LayoutPlanner(direction, fit, overlap, leastSliver, dropStart, bandStart, Optional.of(side), rates);
+        return with(new Hanging(hanging.direction(), hanging.dropStart(), hanging.bandStart(), Optional.of(side)));
     }
 
     /**
-     * The same with other rates, by which {@link Direction#CHEAPEST} chooses.
+     * The same with other rates, by which {@link Direction#CHEAPEST} and {@link Fit#CHEAPEST} choose, and by which a panel over an
+     * opening as wide as itself is cut through or left in one piece.
      *
      * @param other what film, panels, seams and cut-outs cost
      * @return a new planner
      */
     public LayoutPlanner withRates(Rates other) {
-        return new LayoutPlanner(direction, fit, overlap, leastSliver, dropStart, bandStart, weather, other);
+        return new LayoutPlanner(hanging, fit, limits, other, rules);
+    }
+
+    /**
+     * The same with other rules for the places of seams, which {@link Fit#CHEAPEST} keeps to.
+     *
+     * @param other clearances and masonry joints
+     * @return a new planner
+     */
+    public LayoutPlanner withSeamRules(SeamRules other) {
+        return new LayoutPlanner(hanging, fit, limits, rates, other);
+    }
+
+    /**
+     * The same with a greatest cut length, what the longest roll yields; a panel that would be longer makes the layout impossible, with
+     * alternatives.
+     *
+     * @param most above 0, at most 10 km, brought down to a whole step
+     * @return a new planner
+     * @throws RefusedException if the length is absent or out of range
+     */
+    public LayoutPlanner withLongestCut(Quantity<Length> most) {
+        long steps = Steps.down(Door.lengthM("longest cut", most, Range.above(0.1, 10_000)));
+        return with(new Limits(limits.overlap(), limits.leastSliver(), steps, limits.joins()));
+    }
+
+    /**
+     * The same with panels that are longer than the longest cut joined across: equal pieces, the upper lapping over the lower by the
+     * overlap.
+     *
+     * @param yes whether they are joined
+     * @return a new planner
+     */
+    public LayoutPlanner withJointsAcross(boolean yes) {
+        return with(new Limits(limits.overlap(), limits.leastSliver(), limits.longest(), yes));
+    }
+
+    /**
+     * Which way panels run.
+     *
+     * @return the direction
+     */
+    public Direction direction() {
+        return hanging.direction();
+    }
+
+    /**
+     * How a wall is divided among its panels.
+     *
+     * @return the fit
+     */
+    public Fit fit() {
+        return fit;
+    }
+
+    /**
+     * The overlap of neighbours.
+     *
+     * @return steps; 0 where the least of the film is taken
+     */
+    public long overlapSteps() {
+        return limits.overlap();
+    }
+
+    /**
+     * What a panel must show at least.
+     *
+     * @return steps
+     */
+    public long leastSliverSteps() {
+        return limits.leastSliver();
+    }
+
+    /**
+     * Where drops start.
+     *
+     * @return left or right
+     */
+    public Side dropStart() {
+        return hanging.dropStart();
+    }
+
+    /**
+     * Where bands start.
+     *
+     * @return bottom or top
+     */
+    public Side bandStart() {
+        return hanging.bandStart();
+    }
+
+    /**
+     * From where weather or traffic comes.
+     *
+     * @return the side, or empty where none was set
+     */
+    public Optional<Side> weatherSide() {
+        return hanging.weather();
+    }
+
+    /**
+     * What a direction is compared by.
+     *
+     * @return the rates
+     */
+    public Rates rates() {
+        return rates;
     }
 
     /**
@@ -147,44 +259,67 @@ public final class LayoutPlanner {
      *
      * @param wall the wall
      * @param film the film
-     * @return the layout, or one that says why there is none
+     * @return the layout, or one that says why there is none and what else is possible
      */
     public PanelLayout plan(Wall wall, Film film) {
-        if (direction != Direction.CHEAPEST) {
-            return plan(wall, film, direction);
+        PanelLayout best = best(wall, film, 1).get(0);
+        if (best.isPossible() || limits.longest() == Limits.ANY_LENGTH) {
+            return best;
         }
-        PanelLayout drops = plan(wall, film, Direction.DROPS);
-        PanelLayout bands = plan(wall, film, Direction.BANDS);
-        return bands.isBetterThan(drops) ? bands : drops;
+        List<Alternative> others = new ArrayList<>();
+        Direction way = hanging.direction() == Direction.BANDS ? Direction.DROPS : Direction.BANDS;
+        if (hanging.direction() != Direction.CHEAPEST) {
+            offer(others, way == Direction.BANDS ? "bands" : "drops", withDirection(way).best(wall, film, 1).get(0));
+        }
+        offer(others, "a joint across", with(limits.joined()).best(wall, film, 1).get(0));
+        PanelLayout longer = with(limits.ofAnyLength()).best(wall, film, 1).get(0);
+        offer(others, "a roll that yields " + Print.cut(Division.longest(longer), UnitStyle.METRIC), longer);
+        return best.withAlternatives(others);
     }
 
-    private PanelLayout plan(Wall wall, Film film, Direction way) {
-        long lap = overlap == 0 ? film.leastOverlapSteps() : overlap;
-        Frame frame = new Frame(way, way == Direction.DROPS ? dropStart : bandStart);
-        if (lap < film.leastOverlapSteps() || lap > film.mostOverlapSteps()) {
-            return PanelLayout.impossible(wall, film, frame, lap, rates, "an overlap of " + Print.cut(lap, UnitStyle.METRIC)
-                    + " is outside the range of " + film.name() + ", " + Print.cut(film.leastOverlapSteps(), UnitStyle.METRIC)
-                    + " to " + Print.cut(film.mostOverlapSteps(), UnitStyle.METRIC));
+    private static void offer(List<Alternative> others, String what, PanelLayout layout) {
+        if (layout.isPossible()) {
+            others.add(new Alternative(what, layout));
         }
-        Optional<WallRegions> regions = WallRegions.of(wall, frame);
-        if (regions.isEmpty()) {
-            return PanelLayout.impossible(wall, film, frame, lap, rates, "the extra lengths of the edges of " + wall.name()
-                    + " meet across a notch of its outline");
+    }
+
+    /**
+     * The best ways to divide a wall that differ in the lengths of their panels, in both directions where {@link Direction#CHEAPEST} is
+     * asked for. Only {@link Fit#CHEAPEST} gives more than one for a direction. The cost of a whole job may put the second first, when
+     * its panels share rolls better.
+     *
+     * @param wall the wall
+     * @param film the film
+     * @param most how many at most, 1 to 100
+     * @return the cheapest first; a single one with reasons where there is none
+     * @throws RefusedException if {@code most} is out of range
+     */
+    public List<PanelLayout> best(Wall wall, Film film, int most) {
+        Door.count("layouts", most, 1, MOST_LAYOUTS);
+        List<PanelLayout> all = new ArrayList<>();
+        for (Direction way : hanging.direction() == Direction.CHEAPEST
+                ? List.of(Direction.DROPS, Direction.BANDS)
+                : List.of(hanging.direction())) {
+            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates, rules).layouts(most));
         }
-        List<Run> runs = Run.cover(regions.get(), lap, film.printableWidthSteps());
-        List<Strip> strips = new ArrayList<>();
-        for (Run run : runs) {
-            Optional<List<Strip>> row = Strip.in(run, fit, leastSliver);
-            if (row.isEmpty()) {
-                return PanelLayout.impossible(wall, film, frame, lap, rates, "a panel of " + run.count() + " would show less wall than "
-                        + Print.cut(Math.max(leastSliver, lap), UnitStyle.METRIC) + ", even with all of equal width");
-            }
-            strips.addAll(row.get());
+        return PanelLayout.ranked(all, most);
+    }
+
+    /**
+     * The best ways to divide a wall with any of several films, such as rolls of different width, each at its own rates.
+     *
+     * @param wall  the wall
+     * @param films at least one film with its rates
+     * @param most  how many at most, 1 to 100
+     * @return the cheapest first; a single one with reasons where there is none
+     * @throws RefusedException if there is no film or {@code most} is out of range
+     */
+    public List<PanelLayout> best(Wall wall, List<RatedFilm> films, int most) {
+        Door.count("films", films.size(), 1, MOST_LAYOUTS);
+        List<PanelLayout> all = new ArrayList<>();
+        for (RatedFilm rated : films) {
+            all.addAll(withRates(rated.rates()).best(wall, rated.film(), most));
         }
-        boolean ascending = way == Direction.DROPS
-                ? weather.map(side -> side != frame.start()).orElse(true)
-                : frame.start() == Side.BOTTOM;
-        Placement placed = new Placement(wall, regions.get(), strips, ascending);
-        return PanelLayout.of(wall, film, frame, lap, rates, runs, placed);
+        return PanelLayout.ranked(all, most);
     }
 }

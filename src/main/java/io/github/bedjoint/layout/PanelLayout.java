@@ -11,6 +11,7 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
@@ -39,6 +40,11 @@ public final class PanelLayout implements Explained {
     public static final Formula FILM_LENGTH = Formula.of(
             "layout.film-length", "Length of film", new Symbol("l_f", Measure.LENGTH, "length of film"), "sum(l_i)",
             Source.geometry("cut lengths one after the other"), new Symbol("l_i", Measure.LENGTH, "cut length of a panel"));
+    /** What seams in masonry joints cost more. */
+    static final Formula JOINT_COST = Formula.of(
+            "layout.joint-cost", "Surcharge of seams in masonry joints",
+            new Symbol("C_j", Measure.MONEY, "surcharge of seams in masonry joints"), "sum(c_i)",
+            Source.shop("rates of the seam rules"), new Symbol("c_i", Measure.MONEY, "surcharge of a seam"));
     /** Where the film of all panels ends up. */
     public static final Formula CUT_AREA = Formula.of(
             "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
@@ -49,64 +55,89 @@ public final class PanelLayout implements Explained {
             new Symbol("A_t", Measure.AREA, "shape trim"),
             new Symbol("A_x", Measure.AREA, "cut out over openings"));
 
+    private final Division made;
     private final Wall wall;
     private final Film film;
-    private final Frame frame;
+    private final Direction direction;
     private final long overlap;
     private final Rates rates;
+    private final List<Integer> rows;
     private final List<Run> runs;
+    private final int seamPlaces;
+    private final List<Alternative> alternatives;
     private final List<Panel> panels;
     private final List<Seam> seams;
     private final List<String> reasons;
-    private final Places places;
+    private final Places areas;
     private final double seamM;
     private final double overlapM2;
     private final double filmM;
     private final int cutOuts;
+    private final double jointCost;
     private final double cost;
 
     private PanelLayout(
-            Wall wall, Film film, Frame frame, long overlap, Rates rates, List<Run> runs, List<Panel> panels, List<Seam> seams,
-            List<String> reasons) {
-        this.wall = wall;
-        this.film = film;
-        this.frame = frame;
-        this.overlap = overlap;
-        this.rates = rates;
+            Division made, List<Integer> rows, List<Run> runs, int seamPlaces, List<Panel> panels, List<Seam> seams, List<String> reasons,
+            List<Alternative> alternatives) {
+        wall = made.wall();
+        film = made.film();
+        direction = made.way();
+        overlap = made.lap();
+        rates = made.rates();
+        this.made = made;
+        this.rows = List.copyOf(rows);
         this.runs = List.copyOf(runs);
+        this.seamPlaces = seamPlaces;
         this.panels = List.copyOf(panels);
         this.seams = List.copyOf(seams);
         this.reasons = reasons;
+        this.alternatives = List.copyOf(alternatives);
         seamM = sum(seams, Seam::lengthM);
         overlapM2 = sum(seams, Seam::areaM2);
         filmM = sum(panels, p -> Steps.toM(p.cutLengthSteps()));
-        places = new Places(
+        areas = new Places(
                 sum(panels, p -> p.places().visibleM2()),
                 sum(panels, p -> p.places().overlapM2()),
                 sum(panels, p -> p.places().bleedM2()),
                 sum(panels, p -> p.places().trimM2()),
                 sum(panels, p -> p.places().cutOutM2()));
         cutOuts = panels.stream().mapToInt(Panel::cutOuts).sum();
-        cost = rates.cost(filmM, panels.size(), seamM, cutOuts);
+        jointCost = sum(seams, s -> s.jointPerM() * s.lengthM());
+        cost = rates.cost(filmM, panels.size(), seamM, cutOuts, jointCost);
     }
 
-    static PanelLayout of(Wall wall, Film film, Frame frame, long overlap, Rates rates, List<Run> runs, Placement placed) {
-        return new PanelLayout(wall, film, frame, overlap, rates, runs, placed.panels(), placed.seams(), List.of());
+    static PanelLayout of(Division made, List<Strip> strips, List<Run> runs, Placement placed, int seamPlaces) {
+        List<Integer> rows = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            if (i > 0 && strips.get(i).from() < strips.get(i - 1).to()) {
+                rows.set(rows.size() - 1, rows.get(rows.size() - 1) + 1);
+            } else {
+                rows.add(1);
+            }
+        }
+        return new PanelLayout(made, rows, runs, seamPlaces, placed.panels(), placed.seams(), List.of(), List.of());
     }
 
-    static PanelLayout impossible(Wall wall, Film film, Frame frame, long overlap, Rates rates, String reason) {
-        return new PanelLayout(wall, film, frame, overlap, rates, List.of(), List.of(), List.of(), List.of(reason));
+    static PanelLayout impossible(Division made, String reason) {
+        return new PanelLayout(made, List.of(), List.of(), 0, List.of(), List.of(), List.of(reason), List.of());
+    }
+
+    PanelLayout withAlternatives(List<Alternative> others) {
+        return new PanelLayout(made, rows, runs, seamPlaces, panels, seams, reasons, others);
     }
 
     private static <T> double sum(List<T> all, ToDoubleFunction<T> figure) {
         return all.stream().mapToDouble(figure).sum();
     }
 
-    boolean isBetterThan(PanelLayout other) {
-        if (isPossible() != other.isPossible()) {
-            return isPossible();
-        }
-        return cost != other.cost ? cost < other.cost : panels.size() < other.panels.size();
+    /** The possible ones by cost, then fewer panels, in the given order where both are the same; the first of the others if none is. */
+    static List<PanelLayout> ranked(List<PanelLayout> all, int most) {
+        List<PanelLayout> possible = all.stream()
+                .filter(PanelLayout::isPossible)
+                .sorted(Comparator.comparingDouble((PanelLayout l) -> Math.rint(l.cost * 1e9)).thenComparing(l -> l.panels.size()))
+                .limit(most)
+                .toList();
+        return possible.isEmpty() ? List.of(all.get(0)) : possible;
     }
 
     /**
@@ -125,6 +156,15 @@ public final class PanelLayout implements Explained {
      */
     public List<String> reasons() {
         return reasons;
+    }
+
+    /**
+     * Other ways to cover the wall where a panel is longer than the longest cut: panels the other way, a joint across, a longer roll.
+     *
+     * @return those that are possible, each with its cost; empty where nothing is wrong or nothing helps
+     */
+    public List<Alternative> alternatives() {
+        return alternatives;
     }
 
     /**
@@ -151,7 +191,7 @@ public final class PanelLayout implements Explained {
      * @return drops or bands
      */
     public Direction direction() {
-        return frame.direction();
+        return direction;
     }
 
     /**
@@ -179,7 +219,7 @@ public final class PanelLayout implements Explained {
      * @see #STRIPS
      */
     public int strips() {
-        return runs.stream().mapToInt(Run::count).sum();
+        return rows.stream().mapToInt(Integer::intValue).sum();
     }
 
     /**
@@ -217,7 +257,7 @@ public final class PanelLayout implements Explained {
      * @return the parts, which add up to the film cut
      */
     public Places places() {
-        return places;
+        return areas;
     }
 
     /**
@@ -272,8 +312,10 @@ public final class PanelLayout implements Explained {
         if (!isPossible()) {
             return Working.group("No layout of " + wall.name(), List.of()).noting(String.join("; ", reasons));
         }
-        List<Integer> counts = runs.stream().map(Run::count).toList();
-        Working strips = Working.sum(STRIPS, strips(), counts).because(runs.stream().map(Run::working).toArray(Working[]::new));
+        Working strips = Working.sum(STRIPS, strips(), rows).because(runs.stream().map(Run::working).toArray(Working[]::new));
+        if (runs.isEmpty()) {
+            strips = strips.noting("the cheapest of all rows with seams at " + seamPlaces + " places");
+        }
         List<Double> lengths = seams.stream().map(Seam::lengthM).toList();
         Working allowance = Working.sum(OVERLAP_ALLOWANCE, overlapM2, seams.stream().map(Seam::areaM2).toList())
                 .because(seams.stream().map(Seam::working).toArray(Working[]::new));
@@ -283,10 +325,11 @@ public final class PanelLayout implements Explained {
         all.add(allowance);
         Working film = Working.sum(FILM_LENGTH, filmM, panels.stream().map(p -> Steps.toM(p.cutLengthSteps())).toList());
         all.add(film);
-        all.add(Working.of(CUT_AREA, places.totalM2(), places.visibleM2(), overlapM2, places.bleedM2(), places.trimM2(),
-                places.cutOutM2()));
+        all.add(Working.of(CUT_AREA, areas.totalM2(), areas.visibleM2(), overlapM2, areas.bleedM2(), areas.trimM2(),
+                areas.cutOutM2()));
         all.add(Working.of(Rates.COST, cost, rates.filmPerM(), filmM, rates.perPanel(), panels.size(), rates.seamPerM(), seamM,
-                rates.perCutOut(), cutOuts));
+                rates.perCutOut(), cutOuts, jointCost)
+                .because(Working.sum(JOINT_COST, jointCost, seams.stream().map(s -> s.jointPerM() * s.lengthM()).toList())));
         return Working.group("Layout of " + wall.name(), all);
     }
 

@@ -123,6 +123,28 @@ final class Region {
         return steps / Steps.PER_METRE / Steps.PER_METRE;
     }
 
+    /** The area within any of several rectangles, each place counted once, in square metres. */
+    double areaM2(List<Rect> rects) {
+        long[] edges = rects.stream().flatMapToLong(r -> Arrays.stream(new long[] {r.u1(), r.u2()})).sorted().distinct().toArray();
+        double area = 0;
+        for (int i = 0; i + 1 < edges.length; i++) {
+            long u1 = edges[i];
+            long u2 = edges[i + 1];
+            List<Rect> across = rects.stream()
+                    .filter(r -> r.u1() <= u1 && r.u2() >= u2 && !r.isEmpty())
+                    .sorted(Comparator.comparingLong(Rect::v1))
+                    .toList();
+            long reached = Long.MIN_VALUE;
+            for (Rect r : across) {
+                if (r.v2() > reached) {
+                    area += areaM2(new Rect(u1, u2, Math.max(reached, r.v1()), r.v2()));
+                    reached = r.v2();
+                }
+            }
+        }
+        return area;
+    }
+
     /** Between the bends where a line crosses the clip, heights are straight, so the height in the middle is the mean. */
     private static double clipped(Cell cell, double a, double b, long c, long d) {
         double[] bends = {a, b, cross(cell.low, c, a, b), cross(cell.low, d, a, b), cross(cell.high, c, a, b), cross(cell.high, d, a, b)};

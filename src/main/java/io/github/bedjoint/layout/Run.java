@@ -41,18 +41,18 @@ record Run(long from, long to, long wallFrom, long wallTo, long overlap, long pr
 
     /** The fewest panels that cover all that is needed: each as wide as may be, a new row wherever one ends in a gap. */
     static List<Run> cover(WallRegions wall, long overlap, long printable) {
-        List<long[]> stretches = wall.needed().stretches();
+        List<long[]> stretches = wall.stretches();
         List<Run> runs = new ArrayList<>();
         int first = 0;
         while (first < stretches.size()) {
-            int last = lastOfRow(stretches, first, overlap, printable);
+            int last = lastOfRow(wall, stretches, first, overlap, printable);
             runs.add(between(wall, stretches.get(first)[0], stretches.get(last)[1], overlap, printable));
             first = last + 1;
         }
         return runs;
     }
 
-    private static int lastOfRow(List<long[]> stretches, int first, long overlap, long printable) {
+    private static int lastOfRow(WallRegions wall, List<long[]> stretches, int first, long overlap, long printable) {
         long end = stretches.get(first)[0] + printable;
         int at = first;
         while (true) {
@@ -62,7 +62,7 @@ record Run(long from, long to, long wallFrom, long wallTo, long overlap, long pr
                 end += -Math.floorDiv(end - stretch[1], printable - overlap) * (printable - overlap);
             }
             // A panel that covers less of the next stretch than an overlap is trimmed back instead.
-            if (at + 1 == stretches.size() || end - overlap <= stretches.get(at + 1)[0] && end < stretches.get(at + 1)[1]) {
+            if (at + 1 == stretches.size() || wall.isBar(stretch[1]) || end - overlap <= stretches.get(at + 1)[0] && end < stretches.get(at + 1)[1]) {
                 return at;
             }
             at++;

@@ -1,5 +1,6 @@
 package io.github.bedjoint.layout;
 
+import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
@@ -11,14 +12,17 @@ import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 
 /**
- * Where two neighbouring drops or bands overlap.
+ * Where two panels overlap: neighbouring drops or bands, or two pieces of one that is longer than any roll.
  *
+ * @param upright      whether it runs up the wall, else along it
  * @param fromSteps    where the overlap begins: x of an upright seam, y of a level one
  * @param overlapSteps its width
  * @param lengthM      its length in metres: the wall under both panels, averaged over the width; openings crossed do not count
  * @param shows        the side that the edge on top faces
+ * @param jointPerM    what a metre of it costs more since that edge lies in a masonry joint, at the rate of the {@link SeamRules}
  */
-public record Seam(long fromSteps, long overlapSteps, double lengthM, io.github.bedjoint.survey.Side shows) implements Explained {
+public record Seam(boolean upright, long fromSteps, long overlapSteps, double lengthM, Side shows, double jointPerM)
+        implements Explained {
     /** Extra film of one seam. */
     public static final Formula OVERLAP = Formula.of(
             "layout.seam-overlap", "Extra film of a seam", new Symbol("a_i", Measure.AREA, "extra film of a seam"), "o * l",
@@ -44,7 +48,7 @@ public record Seam(long fromSteps, long overlapSteps, double lengthM, io.github.
     /** Place, width and length. */
     @Override
     public String toString() {
-        return "seam at " + Print.cut(fromSteps, UnitStyle.METRIC) + ", " + Print.cut(overlapSteps, UnitStyle.METRIC) + " wide, "
+        return (upright ? "upright" : "level") + " seam at " + Print.cut(fromSteps, UnitStyle.METRIC) + ", " + Print.cut(overlapSteps, UnitStyle.METRIC) + " wide, "
                 + Print.number(lengthM) + " m long";
     }
 }

@@ -1,13 +1,16 @@
 package io.github.bedjoint.layout;
 
+import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Outline;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A wall as the planner sees it, in a frame: what is seen covered, what film must cover (with bleeds, tucks and turned-in rims), and
@@ -17,11 +20,20 @@ import java.util.Optional;
  * @param seen     the outline without the openings that stay open
  * @param needed   what film must cover
  * @param openings the openings that stay open, and the part of each that is cut out
+ * @param uBars    movement joints between strips, in order
+ * @param vBars    movement joints across strips, in order
+ * @param uCorners edges of the outline that run along the strips
+ * @param cuts     what is cut out of openings
  */
-record WallRegions(Frame frame, Region seen, Region needed, List<Hole> openings) {
+record WallRegions(
+        Frame frame, Region seen, Region needed, List<Hole> openings, long[] uBars, long[] vBars, long[] uCorners,
+        Rect[] cuts) {
 
-    /** An opening and the part of it that no film is needed on; that part may reach beyond the outline where a door stands on it. */
-    record Hole(Rect opening, Rect out) {}
+    /**
+     * An opening, the part of it that no film is needed on (which may reach beyond the outline where a door stands on it), and whether
+     * no film may ever lie over it.
+     */
+    record Hole(Rect opening, Rect out, boolean neverCovered) {}
 
     /** The regions, or empty where the extra lengths of the edges meet across a notch of the outline. */
     static Optional<WallRegions> of(Wall wall, Frame frame) {
@@ -43,7 +55,52 @@ record WallRegions(Frame frame, Region seen, Region needed, List<Hole> openings)
                 addRim(needed, hole.out());
             }
         }
-        return new WallRegions(frame, Region.of(seen), Region.of(needed), List.copyOf(holes));
+        return new WallRegions(frame, Region.of(seen), Region.of(needed), List.copyOf(holes), bars(wall, frame, true),
+                bars(wall, frame, false), corners(wall.outline(), frame),
+                holes.stream().map(h -> h.opening().and(h.out())).filter(cut -> !cut.isEmpty()).toArray(Rect[]::new));
+    }
+
+    private static long[] bars(Wall wall, Frame frame, boolean between) {
+        return wall.movementJoints().stream()
+                .filter(joint -> joint.upright() == (frame.direction() == Direction.DROPS) == between)
+                .mapToLong(joint -> between ? frame.place(joint.atSteps()) : joint.atSteps())
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
+    private static long[] corners(Outline outline, Frame frame) {
+        return IntStream.range(0, outline.points().size())
+                .filter(i -> frame.u(outline.point(i)) == frame.u(outline.point(i + 1)))
+                .mapToLong(i -> frame.u(outline.point(i)))
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
+    /** The stretches of u that need film, in order; a movement joint ends one and begins the next. */
+    List<long[]> stretches() {
+        List<long[]> all = new ArrayList<>();
+        for (long[] stretch : needed.stretches()) {
+            long begin = stretch[0];
+            for (long bar : uBars) {
+                if (begin < bar && bar < stretch[1]) {
+                    all.add(new long[] {begin, bar});
+                    begin = bar;
+                }
+            }
+            all.add(new long[] {begin, stretch[1]});
+        }
+        return all;
+    }
+
+    boolean isBar(long u) {
+        return Arrays.binarySearch(uBars, u) >= 0;
+    }
+
+    /** Whether a movement joint crosses the strip between two places along it. */
+    boolean hasBar(long low, long high) {
+        return Arrays.stream(vBars).anyMatch(bar -> low <= bar && bar <= high);
     }
 
     private static Hole hole(Wall wall, Opening o, Frame frame) {
@@ -53,7 +110,8 @@ record WallRegions(Frame frame, Region seen, Region needed, List<Hole> openings)
                         o.leftSteps() + inset(wall, o, Side.LEFT),
                         o.bottomSteps() + inset(wall, o, Side.BOTTOM),
                         o.rightSteps() - inset(wall, o, Side.RIGHT),
-                        o.topSteps() - inset(wall, o, Side.TOP)));
+                        o.topSteps() - inset(wall, o, Side.TOP)),
+                o.treatment() == Opening.Treatment.NEVER_COVERED);
     }
 
     /** How far film reaches into the opening from a side: what is turned in, or less than nothing where the wall ends there too. */
@@ -97,12 +155,25 @@ record WallRegions(Frame frame, Region seen, Region needed, List<Hole> openings)
     }
 
     /** Openings of which something is cut out of a panel. */
-    int cutOuts(Rect panel) {
-        return (int) openings.stream().filter(h -> !panel.and(h.opening()).and(h.out()).isEmpty()).count();
+    int cutOuts(long u1, long u2, long v1, long v2) {
+        int count = 0;
+        for (Rect cut : cuts) {
+            count += cut.u1() < u2 && u1 < cut.u2() && cut.v1() < v2 && v1 < cut.v2() ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Openings that reach into a gap along a strip and nowhere beyond it. */
+    int cutOutsWithin(long u1, long u2, long low, long high) {
+        int count = 0;
+        for (Rect cut : cuts) {
+            count += cut.u1() < u2 && u1 < cut.u2() && cut.v1() >= low && cut.v2() <= high ? 1 : 0;
+        }
+        return count;
     }
 
     /** The area cut out of a panel over openings, in square metres. */
     double cutOutM2(Rect panel) {
-        return openings.stream().mapToDouble(h -> panel.and(h.opening()).and(h.out()).areaM2()).sum();
+        return Arrays.stream(cuts).mapToDouble(cut -> panel.and(cut).areaM2()).sum();
     }
 }

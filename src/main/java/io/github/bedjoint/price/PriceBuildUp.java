@@ -135,6 +135,11 @@ public final class PriceBuildUp implements Explained {
         return rules;
     }
 
+    /** The person-hours that overhead by the hour is taken on, in seconds. */
+    double labourS() {
+        return labourS;
+    }
+
     /**
      * The sum of the rounded lines.
      *

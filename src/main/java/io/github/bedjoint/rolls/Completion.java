@@ -29,17 +29,32 @@ final class Completion {
 
     private static final int MAX_STATES = 100_000;
 
+    /** The search goes a few calls deeper with each roll. */
+    private static final int MAX_ROLLS = 600;
+
     private final Model model;
     private final Work work;
-    private final List<RollSearch.Prices> lists;
+    private final List<Prices> lists;
+    private final PatternPool pool;
+    private final boolean deep;
+    private final Knapsack knapsack;
     private final int[] types;
     private final long[] roomAfter;
     private final int[] open;
     private final Set<String> failed = new HashSet<>();
     private final List<Pattern> done = new ArrayList<>();
 
-    Completion(Model exact, List<RollSearch.Prices> lists, Work work) {
+    /**
+     * Prepares a search.
+     *
+     * @param deep whether to solve the relaxed problem for what is left after each roll; its prices, where they show that
+     *     nothing fits, are added to the lists
+     */
+    Completion(Model exact, List<Prices> lists, PatternPool pool, boolean deep, Work work) {
         this.model = exact;
+        this.pool = pool;
+        this.deep = deep;
+        this.knapsack = new Knapsack(exact, work);
         this.lists = lists;
         this.work = work;
         types = IntStream.range(0, exact.types())
@@ -60,8 +75,16 @@ final class Completion {
     }
 
     End run() {
+        if (types.length > MAX_ROLLS) {
+            return End.UNSURE;
+        }
+        int known = lists.size();
         boolean fits = next(0);
-        return fits ? End.FITS : work.isOver() ? End.UNSURE : End.IMPOSSIBLE;
+        if (!fits && !work.isOver()) {
+            return End.IMPOSSIBLE;
+        }
+        lists.subList(known, lists.size()).clear();
+        return fits ? End.FITS : End.UNSURE;
     }
 
     private boolean next(int roll) {
@@ -73,7 +96,7 @@ final class Completion {
             return false;
         }
         String state = state(roll);
-        if (failed.contains(state)) {
+        if (failed.contains(state) || deep && types.length - roll > 2 && isUncovered(roll)) {
             return false;
         }
         long waste = roomAfter[roll] - load;
@@ -174,21 +197,41 @@ final class Completion {
         return false;
     }
 
+    /** The relaxed problem on the rolls left shows that they do not suffice. */
+    private boolean isUncovered(int roll) {
+        int[] left = new int[model.types()];
+        for (int k = roll; k < types.length; k++) {
+            left[types[k]]++;
+        }
+        PatternLp lp = new PatternLp(model.rest(open, left), pool, work);
+        if (lp.solve() != PatternLp.End.UNCOVERED) {
+            return false;
+        }
+        // Kept only if it also shows it where all panels may be used, as a checker will read it.
+        Prices list = Prices.of(lp.price, model, knapsack);
+        if (!isOverpriced(list, roll)) {
+            return false;
+        }
+        lists.add(list);
+        return true;
+    }
+
     /** Panels left are priced above what the rolls left hold. */
     private boolean isOverpriced(int roll) {
-        for (RollSearch.Prices list : lists) {
-            long needed = 0;
-            for (int i = 0; i < open.length; i++) {
-                needed += list.price()[i] * open[i];
-            }
-            for (int k = roll; k < types.length; k++) {
-                needed -= list.held()[types[k]];
-            }
-            if (needed > 0) {
+        for (Prices list : lists) {
+            if (isOverpriced(list, roll)) {
                 return true;
             }
         }
-        work.spend(lists.size() * (long) open.length / 4);
         return false;
+    }
+
+    private boolean isOverpriced(Prices list, int roll) {
+        work.spend(open.length / 4 + types.length - roll);
+        long needed = list.priceOf(open);
+        for (int k = roll; k < types.length; k++) {
+            needed -= list.held()[types[k]];
+        }
+        return needed > 0;
     }
 }

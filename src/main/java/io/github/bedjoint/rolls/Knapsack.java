@@ -24,7 +24,14 @@ final class Knapsack {
     }
 
     private static final int MAX_NODES = 20_000;
-    private static final long MAX_TABLE = 40_000_000;
+
+    /** Nodes where a table would be too large. */
+    private static final int MAX_LONE_NODES = 60_000;
+
+    private static final long MAX_TABLE = 3_000_000;
+
+    /** Largest table made to find out whether anything above the floor is left. */
+    private static final long MAX_LAST_TABLE = 20_000_000;
 
     private final Model model;
     private final Work work;
@@ -39,6 +46,7 @@ final class Knapsack {
     private long best;
     private long ceiling;
     private int nodes;
+    private int nodeLimit;
 
     /** Best filling found by the last call, a count of each panel. */
     final int[] pattern;
@@ -79,11 +87,15 @@ final class Knapsack {
         if (ceiling <= floor) {
             return floor;
         }
+        long cells = room * n;
+        boolean tableHelps = effort == Effort.BEST && cells <= MAX_TABLE
+                || effort == Effort.BETTER && cells <= MAX_LAST_TABLE;
+        nodeLimit = tableHelps || effort == Effort.GOOD ? MAX_NODES : MAX_LONE_NODES;
         search(0, room, 0);
         work.spend(nodes);
-        if (nodes < MAX_NODES || best >= ceiling) {
+        if (nodes < nodeLimit || best >= ceiling) {
             upper = best;
-        } else if (room * n <= MAX_TABLE && (effort == Effort.BEST || effort == Effort.BETTER && best == floor)) {
+        } else if (tableHelps && (effort == Effort.BEST || best == floor)) {
             table((int) room, floor);
             upper = best;
         }
@@ -152,7 +164,7 @@ final class Knapsack {
         if (room < shortest[k] || value + bound(k, room) <= best) {
             return false;
         }
-        if (++nodes >= MAX_NODES) {
+        if (++nodes >= nodeLimit) {
             return true;
         }
         for (int c = (int) Math.min(most[k], room / w[k]); c >= 0; c--) {

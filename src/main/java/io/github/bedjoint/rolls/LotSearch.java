@@ -53,7 +53,9 @@ final class LotSearch {
     }
 
     RollPlan plan() {
-        RollPlan loose = PlainPlanning.plan(cuts, stock, anyLot, work);
+        Work quarter = work.part(work.left() / 4);
+        RollPlan loose = PlainPlanning.plan(cuts, stock, anyLot, quarter);
+        work.take(quarter);
         if (loose.stop() == Stop.INFEASIBLE || cuts.isEmpty()) {
             return as(loose);
         }

@@ -41,10 +41,12 @@ final class PatternLp {
     private final List<Pattern> patterns = new ArrayList<>();
     private final List<Simplex.Column> columns = new ArrayList<>();
     private final Simplex simplex;
-    private final long[] held;
 
-    /** Whole-number prices of the last round, and the factor between them and money. */
+    /** Whole-number prices of the last round. */
     final long[] price;
+
+    /** What a roll of each type holds at most at these prices. */
+    final long[] held;
 
     private double scale;
     private final double costScale;
@@ -182,6 +184,16 @@ final class PatternLp {
         }
     }
 
+    /** The prices in parts of a minor money unit, rounded down. */
+    long[] pricesIn(long parts) {
+        long[] rounded = new long[price.length];
+        for (int i = 0; i < rounded.length; i++) {
+            double value = rowOfItem[i] < 0 ? 0 : Math.max(0, simplex.dual(rowOfItem[i])) / costScale * parts;
+            rounded[i] = (long) Math.min(1L << 30, value + 1e-6);
+        }
+        return rounded;
+    }
+
     /** Adds the best pattern of each type that pays. */
     private boolean generate() {
         boolean found = false;
@@ -189,8 +201,8 @@ final class PatternLp {
             int supplyRow = rowOfKind[model.kind[r]];
             double rent = supplyRow < 0 ? 0 : Math.max(0, -simplex.dual(supplyRow));
             long floor = (long) Math.ceil((model.cost[r] * costScale + rent + EPS) * scale);
-            held[r] = 0;
             if (model.supply[model.kind[r]] == 0) {
+                held[r] = Long.MAX_VALUE;
                 continue;
             }
             int[] open = model.demand.clone();
@@ -221,7 +233,8 @@ final class PatternLp {
     private long heldByAll() {
         long sum = 0;
         for (int r = 0; r < held.length; r++) {
-            sum += held[r] * model.supply[model.kind[r]];
+            int supply = model.supply[model.kind[r]];
+            sum += supply == 0 ? 0 : held[r] * supply;
         }
         return sum;
     }

@@ -23,13 +23,20 @@ final class PlainPlanning {
         found.prices().forEach(row -> lists.add(maker.priceList(row.price(), row.held())));
         Certificate certificate = new Certificate(
                 lists, found.exhausted().stream().map(maker::counts).toList(), List.of());
+        long bound = found.bound();
+        // Only what a checker can follow counts: a complete search may have been too long for it.
+        if (!found.exhausted().isEmpty()
+                && !BoundCheck.check(cuts, stock, terms, bound, certificate).accepted()) {
+            bound = found.boundByPrices();
+            certificate = new Certificate(lists, List.of(), List.of());
+        }
         if (found.rolls().isEmpty()) {
-            boolean proven = found.bound() == LotBound.IMPOSSIBLE;
+            boolean proven = bound == LotBound.IMPOSSIBLE;
             Shortage reason = Shortages.arrangement(cuts, stock, terms, proven);
             Stop stop = proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND;
-            return noPlan(cuts, stock, terms, work, proven ? 0 : found.bound(), stop, certificate, List.of(reason));
+            return noPlan(cuts, stock, terms, work, proven ? 0 : bound, stop, certificate, List.of(reason));
         }
-        return answer(cuts, stock, terms, work, maker.rolls(found.rolls()), found.cost(), found.bound(), certificate);
+        return answer(cuts, stock, terms, work, maker.rolls(found.rolls()), found.cost(), bound, certificate);
     }
 
     static RollPlan answer(

@@ -18,17 +18,18 @@ final class RollFit {
     }
 
     private static final long SHORT_SEARCH = 300_000;
-    private static final long LONG_SEARCH = 30_000_000;
+    private static final long LEAST_LONG_SEARCH = 20_000_000;
+    private static final long MOST_LONG_SEARCH = 100_000_000;
     private static final long DIVE = 60_000_000;
 
     private final Model exact;
     private final PatternPool pool;
-    private final List<RollSearch.Prices> lists;
+    private final List<Prices> lists;
     private final Work work;
     private List<Pattern> patterns = List.of();
-    private long[] prices = {};
+    private Prices prices = new Prices(new long[0], new long[0]);
 
-    RollFit(Model exact, PatternPool pool, List<RollSearch.Prices> lists, Work work) {
+    RollFit(Model exact, PatternPool pool, List<Prices> lists, Work work) {
         this.exact = exact;
         this.pool = pool;
         this.lists = lists;
@@ -39,7 +40,7 @@ final class RollFit {
         return patterns;
     }
 
-    long[] prices() {
+    Prices prices() {
         return prices;
     }
 
@@ -52,10 +53,10 @@ final class RollFit {
         PatternLp lp = new PatternLp(exact, pool, work);
         PatternLp.End end = lp.solve();
         if (end == PatternLp.End.UNCOVERED) {
-            prices = lp.price.clone();
+            prices = Prices.of(lp.price, exact, new Knapsack(exact, work)).atMost(lp.held);
             return End.OVERPRICED;
         }
-        End tried = complete(SHORT_SEARCH);
+        End tried = complete(SHORT_SEARCH, false);
         if (tried != End.UNSURE) {
             return tried;
         }
@@ -67,12 +68,15 @@ final class RollFit {
                 return End.FITS;
             }
         }
-        return complete(LONG_SEARCH);
+        // With few distinct panels the relaxed problem is quick and a complete search has a chance.
+        long distinct = exact.items();
+        long most = Math.min(MOST_LONG_SEARCH, 100_000_000_000L / (distinct * distinct));
+        return complete(Math.max(LEAST_LONG_SEARCH, most), true);
     }
 
-    private End complete(long most) {
+    private End complete(long most, boolean deep) {
         Work part = work.part(most);
-        Completion completion = new Completion(exact, lists, part);
+        Completion completion = new Completion(exact, lists, pool, deep, part);
         Completion.End end = completion.run();
         work.take(part);
         if (end == Completion.End.FITS) {

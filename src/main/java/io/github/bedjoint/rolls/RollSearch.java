@@ -13,11 +13,18 @@ import java.util.List;
  */
 final class RollSearch {
 
-    /** What a search found. A bound of {@link LotBound#IMPOSSIBLE} says that no plan exists. */
-    record Found(List<Pattern> rolls, long cost, long bound, List<Prices> prices, List<int[]> exhausted) {}
+    /** Work on the relaxed problem of the whole job. */
+    private static final long RELAXED = 120_000_000;
 
-    /** A price list of the model. */
-    record Prices(long[] price, long[] held) {}
+    /** Price lists of a plain job are few; where they are many, all stay in the certificate. */
+    private static final int FEW = 20;
+
+    /** Coarsest first: prices in whole minor units, then in thousandths. */
+    private static final long[] UNITS = {1, 1000};
+
+    /** What a search found. A bound of {@link LotBound#IMPOSSIBLE} says that no plan exists. */
+    record Found(
+            List<Pattern> rolls, long cost, long bound, long boundByPrices, List<Prices> prices, List<int[]> exhausted) {}
 
     private final Model model;
     private final Work work;
@@ -29,6 +36,7 @@ final class RollSearch {
     private final List<int[]> exhausted = new ArrayList<>();
     private Greedy.Plan best = new Greedy.Plan(List.of(), Long.MAX_VALUE);
     private long bound;
+    private long boundByPrices = Long.MAX_VALUE;
     private boolean skipped;
 
     RollSearch(Model model, Work work) {
@@ -41,21 +49,45 @@ final class RollSearch {
 
     /** Runs the search. */
     Found run() {
-        addPrices(model.size);
+        improve(greedy.lengthPrices(), 1);
+        add(Prices.of(model.size, model, knapsack));
         long[] one = new long[model.items()];
         Arrays.fill(one, 1);
-        addPrices(one);
-        improve(greedy.lengthPrices(), 5);
+        add(Prices.of(one, model, knapsack));
         nextCounts();
+        improve(greedy.lengthPrices(), 5);
         if (bound < best.cost()) {
-            PatternLp lp = new PatternLp(model, pool, work);
-            if (lp.solve() == PatternLp.End.SOLVED) {
-                addPrices(lp.price);
-                improve(lp.price, 10);
-            }
+            relax();
             close();
         }
-        return new Found(best.rolls(), best.cost(), Math.min(bound, best.cost()), prices, exhausted);
+        bound = Math.min(bound, best.cost());
+        if (exhausted.isEmpty()) {
+            dropIdlePrices();
+        }
+        return new Found(
+                best.rolls(), best.cost(), bound, Math.min(bound, boundByPrices), List.copyOf(prices), exhausted);
+    }
+
+    /** Solves the relaxed problem and keeps its prices, and rounder ones if they do not weaken the bound. */
+    private void relax() {
+        Work part = work.part(RELAXED);
+        PatternLp lp = new PatternLp(model, pool, part);
+        boolean solved = lp.solve() == PatternLp.End.SOLVED;
+        work.take(part);
+        if (!solved) {
+            return;
+        }
+        Prices fine = Prices.of(lp.price, model, knapsack).atMost(lp.held);
+        long finest = counts.boundWith(fine.row(model), best.cost(), work);
+        for (long parts : UNITS) {
+            Prices round = Prices.of(lp.pricesIn(parts), model, knapsack);
+            if (counts.boundWith(round.row(model), best.cost(), work) == finest) {
+                add(round);
+                break;
+            }
+        }
+        add(fine);
+        improve(lp.price, 10);
     }
 
     private void improve(long[] start, int rounds) {
@@ -71,8 +103,14 @@ final class RollSearch {
             RollFit fit = new RollFit(model.exactly(next), pool, prices, work);
             switch (fit.run()) {
                 case FITS -> adopt(fit.patterns());
-                case OVERPRICED -> addPrices(fit.prices());
-                case EXHAUSTED -> exhausted.add(next);
+                case OVERPRICED -> {
+                    add(fit.prices());
+                    skipped |= !counts.forbids(next);
+                }
+                case EXHAUSTED -> {
+                    boundByPrices = exhausted.isEmpty() ? bound : boundByPrices;
+                    exhausted.add(next);
+                }
                 default -> skipped = true;
             }
             counts.exclude(next);
@@ -100,17 +138,24 @@ final class RollSearch {
         return next;
     }
 
-    private void addPrices(long[] price) {
-        long[] held = new long[model.types()];
-        for (int r = 0; r < held.length; r++) {
-            knapsack.fill(r, price, model.demand, 0, Knapsack.Effort.BEST);
-            held[r] = knapsack.upper;
+    private void add(Prices list) {
+        counts.add(list.row(model));
+        prices.add(list);
+    }
+
+    /** Leaves out price lists that the bound does not need, the last and finest first. */
+    private void dropIdlePrices() {
+        for (int k = prices.size() - 1; k >= 0 && prices.size() <= FEW && !work.isOver(); k--) {
+            RollCounts without = new RollCounts(model);
+            for (int q = 0; q < prices.size(); q++) {
+                if (q != k) {
+                    without.add(prices.get(q).row(model));
+                }
+            }
+            int[] cheaper = without.next(bound, work);
+            if (cheaper.length == 0 && !work.isOver()) {
+                prices.remove(k);
+            }
         }
-        long needed = 0;
-        for (int i = 0; i < price.length; i++) {
-            needed += price[i] * model.demand[i];
-        }
-        counts.add(new RollCounts.Row(held, needed));
-        prices.add(new Prices(price.clone(), held));
     }
 }

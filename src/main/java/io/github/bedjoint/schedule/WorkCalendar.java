@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -151,6 +152,35 @@ public final class WorkCalendar {
      */
     public ZoneId zone() {
         return zone;
+    }
+
+    /**
+     * When work begins on a weekday.
+     *
+     * @param day the weekday
+     * @return the time, or empty where there is none
+     */
+    public Optional<LocalTime> opens(DayOfWeek day) {
+        return Optional.ofNullable(week.get(day)).map(Hours::from);
+    }
+
+    /**
+     * When work ends on a weekday.
+     *
+     * @param day the weekday
+     * @return the time, midnight for the end of the day, or empty where there is none
+     */
+    public Optional<LocalTime> closes(DayOfWeek day) {
+        return Optional.ofNullable(week.get(day)).map(Hours::to);
+    }
+
+    /**
+     * The days on which nobody works.
+     *
+     * @return in their order
+     */
+    public List<LocalDate> closed() {
+        return closed.stream().sorted().toList();
     }
 
     /**

@@ -57,9 +57,14 @@ final class Growth {
             add(out, p.xSteps() + dx1, p.ySteps() + dy1);
             add(out, p.xSteps() + dx2, p.ySteps() + dy2);
         } else if (Point.turn(a, p, b) > 0) {
-            add(out, p.xSteps() + dx1, p.ySteps() + dy1);
+            // The upright edge's own end lies below the square corner; it would stick out where a step is lower than the bleed.
+            if (before == Side.TOP || before == Side.BOTTOM) {
+                add(out, p.xSteps() + dx1, p.ySteps() + dy1);
+            }
             add(out, p.xSteps() + dx1 + dx2, p.ySteps() + dy1 + dy2);
-            add(out, p.xSteps() + dx2, p.ySteps() + dy2);
+            if (after == Side.TOP || after == Side.BOTTOM) {
+                add(out, p.xSteps() + dx2, p.ySteps() + dy2);
+            }
         } else {
             inner(a, p, b, before, out);
         }

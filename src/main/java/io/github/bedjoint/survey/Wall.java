@@ -33,15 +33,18 @@ public final class Wall {
     private final Map<Side, Edge> edges;
     private final Surface surface;
     private final Access access;
+    private final List<MovementJoint> joints;
 
     private Wall(
-            String name, Outline outline, List<Opening> openings, Map<Side, Edge> edges, Surface surface, Access access) {
+            String name, Outline outline, List<Opening> openings, Map<Side, Edge> edges, Surface surface, Access access,
+            List<MovementJoint> joints) {
         this.name = name;
         this.outline = outline;
         this.openings = openings;
         this.edges = edges;
         this.surface = surface;
         this.access = access;
+        this.joints = joints;
     }
 
     /**
@@ -73,7 +76,8 @@ public final class Wall {
             edges.put(side, Edge.flush(Edge.Kind.FREE));
         }
         return new Wall(
-                Door.text("wall name", name), Outline.of(outline), List.of(), edges, FlatSurface.flat(), Access.GROUND);
+                Door.text("wall name", name), Outline.of(outline), List.of(), edges, FlatSurface.flat(), Access.GROUND,
+                List.of());
     }
 
     /**
@@ -83,7 +87,7 @@ public final class Wall {
      * @return a new wall
      */
     public Wall withSurface(Surface other) {
-        return new Wall(name, outline, openings, edges, other, access);
+        return new Wall(name, outline, openings, edges, other, access, joints);
     }
 
     /**
@@ -109,7 +113,7 @@ public final class Wall {
                 }
             }
         }
-        return new Wall(name, outline, List.copyOf(all), edges, surface, access);
+        return new Wall(name, outline, List.copyOf(all), edges, surface, access, joints);
     }
 
     /**
@@ -135,7 +139,7 @@ public final class Wall {
     public Wall withEdge(Side side, Edge edge) {
         Map<Side, Edge> changed = new EnumMap<>(edges);
         changed.put(side, edge);
-        return new Wall(name, outline, openings, changed, surface, access);
+        return new Wall(name, outline, openings, changed, surface, access, joints);
     }
 
     /**
@@ -145,7 +149,28 @@ public final class Wall {
      * @return a new wall
      */
     public Wall withAccess(Access other) {
-        return new Wall(name, outline, openings, edges, surface, other);
+        return new Wall(name, outline, openings, edges, surface, other, joints);
+    }
+
+    /**
+     * The same with these movement joints in place of those it had.
+     *
+     * @param all joints that run through the wall
+     * @return a new wall
+     * @throws RefusedException if a joint does not cross the wall
+     */
+    public Wall withMovementJoints(List<MovementJoint> all) {
+        Door.count("movement joints", all.size(), 0, MOST_OPENINGS);
+        for (int i = 0; i < all.size(); i++) {
+            MovementJoint joint = all.get(i);
+            long low = outline.reach(joint.upright() ? Side.LEFT : Side.BOTTOM);
+            long high = outline.reach(joint.upright() ? Side.RIGHT : Side.TOP);
+            if (joint.atSteps() <= low || joint.atSteps() >= high) {
+                throw new RefusedException("movement joints[" + i + "]", joint.toString(), "must cross the wall",
+                        "Maybe it is measured from another corner.");
+            }
+        }
+        return new Wall(name, outline, openings, edges, surface, access, List.copyOf(all));
     }
 
     /**
@@ -173,6 +198,15 @@ public final class Wall {
      */
     public List<Opening> openings() {
         return openings;
+    }
+
+    /**
+     * Its movement joints.
+     *
+     * @return the joints in the order given
+     */
+    public List<MovementJoint> movementJoints() {
+        return joints;
     }
 
     /**
@@ -256,12 +290,13 @@ public final class Wall {
                 && openings.equals(that.openings)
                 && edges.equals(that.edges)
                 && surface.equals(that.surface)
-                && access == that.access;
+                && access == that.access
+                && joints.equals(that.joints);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, outline, openings, edges, surface, access);
+        return Objects.hash(name, outline, openings, edges, surface, access, joints);
     }
 
     /** Name, size, surface and openings. */

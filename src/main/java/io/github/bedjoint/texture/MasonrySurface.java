@@ -148,6 +148,39 @@ public final class MasonrySurface implements Surface {
                 stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO));
     }
 
+    /** A surface of sizes that may lie a little outside what the door accepts. */
+    static MasonrySurface of(MasonrySizes sizes) {
+        return new MasonrySurface(
+                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio());
+    }
+
+    MasonrySizes sizes() {
+        return new MasonrySizes(stretcherM, heightM, bed, head, bond, faceRatio);
+    }
+
+    /** The same with joints of a kind and depth; heads that are flush stay so unless the beds are flush too. */
+    MasonrySurface atDepth(JointProfile.Kind kind, double depthM) {
+        JointProfile beds = JointProfile.atDepth(kind, depthM, bed.widthM());
+        boolean flushHeads = head.profile().kind() == JointProfile.Kind.FLUSH && bed.profile().kind() != JointProfile.Kind.FLUSH;
+        JointProfile heads = flushHeads ? head.profile() : JointProfile.atDepth(kind, depthM, head.widthM());
+        return new MasonrySurface(
+                stretcherM,
+                heightM,
+                new Joint(Joint.Place.BED, beds, bed.widthM()),
+                new Joint(Joint.Place.HEAD, heads, head.widthM()),
+                bond,
+                faceRatio);
+    }
+
+    /**
+     * What the surface was made of.
+     *
+     * @return sizes, profiles, bond and face ratio as they were given
+     */
+    public MasonryParts parts() {
+        return new MasonryParts(stretcherM, heightM, head.widthM(), bed.widthM(), bed.profile(), head.profile(), bond, faceRatio);
+    }
+
     private Crossing crossing() {
         return new Crossing(bed, head, bond != Bond.STACK);
     }
@@ -158,8 +191,13 @@ public final class MasonrySurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return Math.max(faceStretch, Math.max(bed.extraM() / bed.widthM(), head.extraM() / head.widthM()));
+    public double localStretchUp() {
+        return Math.max(faceStretch, bed.extraM() / bed.widthM());
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return Math.max(faceStretch, head.extraM() / head.widthM());
     }
 
     @Override

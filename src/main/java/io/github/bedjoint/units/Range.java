@@ -68,6 +68,15 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
         return (lowOpen ? value > low : value >= low) && (highOpen ? value < high : value <= high);
     }
 
+    /** The value, or the end it misses only by the rounding of a conversion: 140 degF is 60 degC, also where that is the limit. */
+    double snapped(double value) {
+        return isSame(value, low) ? low : isSame(value, high) ? high : value;
+    }
+
+    private static boolean isSame(double value, double end) {
+        return Math.abs(value - end) <= 1e-14 * Math.abs(end);
+    }
+
     /** What a refusal says: "must be more than 0 m and at most 10000 m". */
     String words(Measure measure) {
         return "must be " + (lowOpen ? "more than " : "at least ") + measure.print(low, UnitStyle.METRIC)

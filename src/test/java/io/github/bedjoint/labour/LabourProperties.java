@@ -93,6 +93,20 @@ class LabourProperties {
     }
 
     @Property
+    void estimate_tripsPremiumsAndRepeats_textEqualsCodeAndPartsAddUp(
+            @ForAll("labours") Labour labour, @ForAll("amounts") Amounts amounts, @ForAll("rates") double rate, @ForAll("counts") int n) {
+        Trip trip = Trip.of(Trip.Purpose.WASH, Door.of(rate, ShopUnits.HOUR), Door.of(n / 10.0, ShopUnits.HOUR)).doing("wash").times(n);
+        Labour full = labour.withTrips(List.of(trip)).withPremium(new Premium("night", rate, rate / 2));
+        LabourEstimate hours = full.estimate(List.of(WorkPlace.of("bays", amounts).repeated(n, Learning.wright(rate))));
+        WorkingCheck.check(hours.working());
+        double parts = hours.tasks().stream().mapToDouble(TaskTime::paidS).sum()
+                + hours.siteDays().setUpPaidS()
+                + hours.siteDays().travelPaidS()
+                + hours.trips().get(0).paidS();
+        assertThat(parts).isCloseTo(hours.totalPaidS(), within(1e-9 * parts + 1e-12));
+    }
+
+    @Property
     void learnedTime_total_isTheSumOfUnits(@ForAll("rates") double rate, @ForAll("counts") int n) {
         for (Learning law : List.of(Learning.crawford(rate), Learning.wright(rate))) {
             double sum = 0;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.WorkingCheck;

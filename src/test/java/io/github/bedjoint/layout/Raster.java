@@ -72,7 +72,7 @@ final class Raster {
     }
 
     /** 0 wall, 2 bleed or flap, 3 beyond, 4 cut out of an opening. */
-    private int place(long x, long y) {
+    int place(long x, long y) {
         boolean within = inside(x, y);
         for (Opening o : wall.openings()) {
             if (o.staysOpen() && isIn(o, x, y)) {
@@ -102,7 +102,7 @@ final class Raster {
                 && o.bottomSteps() + reach(o, Side.BOTTOM) < y && y < o.topSteps() - reach(o, Side.TOP);
     }
 
-    private long reach(Opening o, Side side) {
+    long reach(Opening o, Side side) {
         return reaches.computeIfAbsent(new Rim(o, side), key -> reachOf(o, side));
     }
 

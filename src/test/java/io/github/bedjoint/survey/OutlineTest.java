@@ -84,6 +84,13 @@ class OutlineTest {
     }
 
     @Test
+    void grown_stepLowerThanTheBleed_isStillARim() {
+        // Step of 3 up to the right, bleeds of 2 sideways and 5 up: the inner corner (20, 30) goes to (18, 35), the outer to (18, 38).
+        assertThat(Outline.of(points("0 0; 40 0; 40 33; 20 33; 20 30; 0 30")).grown(2, 0, 0, 5))
+                .contains(Outline.of(points("-2 0; 40 0; 40 38; 18 38; 18 35; -2 35")));
+    }
+
+    @Test
     void grown_acrossANarrowNotch_isEmpty() {
         // A notch 10 wide, edges that face each other move 6 each.
         assertThat(Outline.of(points("0 0; 50 0; 50 50; 30 50; 30 20; 20 20; 20 50; 0 50")).grown(6, 6, 0, 0)).isEmpty();

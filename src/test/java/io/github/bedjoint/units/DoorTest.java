@@ -229,4 +229,19 @@ class DoorTest {
         assertThat(outer.hint()).isEmpty();
         assertThat(outer.getStackTrace()).isEqualTo(inner.getStackTrace());
     }
+
+    /** 140 degF is 60 degC exactly, but in doubles 333.15000000000003 K. */
+    @Test
+    void in_limitWrittenInAnotherUnit_isAccepted() {
+        Range upTo60 = Range.closed(228.15, 333.15);
+        assertThat(Door.temperatureK("air", Read.temperature("140 degF"), upTo60)).isEqualTo(333.15);
+        assertThat(Door.temperatureK("air", Read.temperature("-49 degF"), upTo60)).isEqualTo(228.15);
+        assertThatThrownBy(() -> Door.temperatureK("air", Read.temperature("140.0001 degF"), upTo60))
+                .isInstanceOf(RefusedException.class);
+    }
+
+    @Test
+    void in_smallValueOfAWideRange_isKept() {
+        assertThat(Door.in(Measure.VOLUME, "ink", Read.volume("0.5 mL"), Range.closed(0, 1e12))).isEqualTo(5e-7);
+    }
 }

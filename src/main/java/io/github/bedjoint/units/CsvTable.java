@@ -1,6 +1,5 @@
-package io.github.bedjoint.labour;
+package io.github.bedjoint.units;
 
-import io.github.bedjoint.units.RefusedException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -1,9 +1,8 @@
-package io.github.bedjoint.labour;
+package io.github.bedjoint.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.bedjoint.units.RefusedException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

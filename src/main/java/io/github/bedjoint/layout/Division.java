@@ -1,0 +1,126 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Divides one wall for one film in one direction. */
+final class Division {
+    private final Wall wall;
+    private final Film film;
+    private final Direction way;
+    private final Hanging hanging;
+    private final Fit fit;
+    private final Limits limits;
+    private final Rates rates;
+    private final SeamRules rules;
+    private final long lap;
+
+    Division(Wall wall, Film film, Direction way, Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules) {
+        this.wall = wall;
+        this.film = film;
+        this.way = way;
+        this.hanging = hanging;
+        this.fit = fit;
+        this.limits = limits;
+        this.rates = rates;
+        this.rules = rules;
+        lap = limits.overlap() == 0 ? film.leastOverlapSteps() : limits.overlap();
+    }
+
+    /** At most so many layouts, the cheapest first; one with reasons where there is none. */
+    List<PanelLayout> layouts(int wanted) {
+        if (lap < film.leastOverlapSteps() || lap > film.mostOverlapSteps()) {
+            return none("an overlap of " + cut(lap) + " is outside the range of " + film.name() + ", " + cut(film.leastOverlapSteps())
+                    + " to " + cut(film.mostOverlapSteps()));
+        }
+        Optional<WallRegions> regions = WallRegions.of(wall, hanging.frame(way));
+        if (regions.isEmpty()) {
+            return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline");
+        }
+        Cutting cutting = new Cutting(regions.get(), rates, limits.longest(), limits.joins(), lap);
+        return fit == Fit.CHEAPEST ? searched(regions.get(), cutting, wanted) : ruled(regions.get(), cutting);
+    }
+
+    private List<PanelLayout> ruled(WallRegions regions, Cutting cutting) {
+        List<Run> runs = Run.cover(regions, lap, film.printableWidthSteps());
+        List<Strip> strips = new ArrayList<>();
+        for (Run run : runs) {
+            Optional<List<Strip>> row = Strip.in(run, fit, limits.leastSliver());
+            if (row.isEmpty()) {
+                return none("a panel of " + run.count() + " would show less wall than " + cut(Math.max(limits.leastSliver(), lap))
+                        + ", even with all of equal width");
+            }
+            strips.addAll(row.get());
+        }
+        long longest = strips.stream().mapToLong(cutting::longestPiece).max().orElse(0);
+        return longest > limits.longest() && !limits.joins() ? none(tooLong(longest)) : List.of(layout(regions, cutting, strips, runs, 0));
+    }
+
+    private List<PanelLayout> searched(WallRegions regions, Cutting cutting, int wanted) {
+        SeamSearch search = new SeamSearch(
+                regions, cutting, rules, lap, film.printableWidthSteps(), limits.leastSliver(), hanging.ascending(way), wanted);
+        List<PanelLayout> layouts = new ArrayList<>();
+        for (List<Strip> strips : search.strips()) {
+            layouts.add(layout(regions, cutting, strips, List.of(), search.places()));
+        }
+        return layouts.isEmpty() ? none(whyNone(regions, cutting)) : layouts;
+    }
+
+    private PanelLayout layout(WallRegions regions, Cutting cutting, List<Strip> strips, List<Run> runs, int places) {
+        Placement placed = new Placement(wall, regions, cutting, rules, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
+        return PanelLayout.of(this, strips, runs, placed, places);
+    }
+
+    /** Whether length is to blame tells a search for pieces of any length. */
+    private String whyNone(WallRegions regions, Cutting cutting) {
+        if (!limits.joins() && limits.longest() < Limits.ANY_LENGTH) {
+            List<PanelLayout> longer = searched(
+                    regions, new Cutting(regions, rates, Limits.ANY_LENGTH, false, lap), 1);
+            if (longer.get(0).isPossible()) {
+                return tooLong(longest(longer.get(0)));
+            }
+        }
+        return "no places for seams keep the clearances, the joints and the least sliver on " + wall.name();
+    }
+
+    static long longest(PanelLayout layout) {
+        return layout.panels().stream().mapToLong(Panel::cutLengthSteps).max().orElse(0);
+    }
+
+    private String tooLong(long longest) {
+        return "a panel of " + cut(longest) + " is longer than the longest cut, " + cut(limits.longest());
+    }
+
+    private List<PanelLayout> none(String reason) {
+        return List.of(PanelLayout.impossible(this, reason));
+    }
+
+    private static String cut(long steps) {
+        return Print.cut(steps, UnitStyle.METRIC);
+    }
+
+    Wall wall() {
+        return wall;
+    }
+
+    Film film() {
+        return film;
+    }
+
+    Direction way() {
+        return way;
+    }
+
+    long lap() {
+        return lap;
+    }
+
+    Rates rates() {
+        return rates;
+    }
+}

@@ -1,0 +1,15 @@
+package io.github.bedjoint.layout;
+
+/** Sizes a layout keeps to, in steps: the overlap (0: the film's least), the least wall a panel beside a seam shows, the greatest cut length. */
+record Limits(long overlap, long leastSliver, long longest, boolean joins) {
+    /** Longer than any panel. */
+    static final long ANY_LENGTH = Long.MAX_VALUE / 4;
+
+    Limits joined() {
+        return new Limits(overlap, leastSliver, longest, true);
+    }
+
+    Limits ofAnyLength() {
+        return new Limits(overlap, leastSliver, ANY_LENGTH, joins);
+    }
+}

@@ -1,0 +1,118 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.Steps;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+/**
+ * Where seams may run when {@link Fit#CHEAPEST} chooses their places: how far from openings, from upright edges of the wall and from
+ * movement joints, and which masonry joints to stay off. By default anywhere, but never over an opening that must not be covered.
+ * Immutable.
+ */
+public final class SeamRules {
+    private static final Range CLEARANCE = Range.closed(0, 10);
+
+    private final long jamb;
+    private final long corner;
+    private final long movement;
+    private final Optional<JointPhase> heads;
+    private final Optional<JointPhase> beds;
+
+    private SeamRules(long jamb, long corner, long movement, Optional<JointPhase> heads, Optional<JointPhase> beds) {
+        this.jamb = jamb;
+        this.corner = corner;
+        this.movement = movement;
+        this.heads = heads;
+        this.beds = beds;
+    }
+
+    /**
+     * No clearances, no joints to stay off.
+     *
+     * @return the rules
+     */
+    public static SeamRules withDefaults() {
+        return new SeamRules(0, 0, 0, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * The same with a clearance between an overlap and the sides of openings: jambs for drops, sill and head for bands.
+     *
+     * @param least 0 to 10 m; above 0 no overlap lies across a side either
+     * @return new rules
+     * @throws io.github.bedjoint.units.RefusedException if the length is absent or out of range
+     */
+    public SeamRules withJambClearance(Quantity<Length> least) {
+        return new SeamRules(steps("jamb clearance", least), corner, movement, heads, beds);
+    }
+
+    /**
+     * The same with a clearance between an overlap and edges of the wall that run beside it: its corners and the sides of steps.
+     *
+     * @param least 0 to 10 m
+     * @return new rules
+     * @throws io.github.bedjoint.units.RefusedException if the length is absent or out of range
+     */
+    public SeamRules withCornerClearance(Quantity<Length> least) {
+        return new SeamRules(jamb, steps("corner clearance", least), movement, heads, beds);
+    }
+
+    /**
+     * The same with a clearance between an overlap and movement joints that run beside it.
+     *
+     * @param least 0 to 10 m
+     * @return new rules
+     * @throws io.github.bedjoint.units.RefusedException if the length is absent or out of range
+     */
+    public SeamRules withMovementClearance(Quantity<Length> least) {
+        return new SeamRules(jamb, corner, steps("movement joint clearance", least), heads, beds);
+    }
+
+    /**
+     * The same with head joints that the edge of a drop stays off.
+     *
+     * @param joints the joints, measured along the wall
+     * @return new rules
+     */
+    public SeamRules withHeadJoints(JointPhase joints) {
+        return new SeamRules(jamb, corner, movement, Optional.of(joints), beds);
+    }
+
+    /**
+     * The same with bed joints that the edge of a band stays off, so that it lies on faces of units.
+     *
+     * @param joints the joints, measured up the wall
+     * @return new rules
+     */
+    public SeamRules withBedJoints(JointPhase joints) {
+        return new SeamRules(jamb, corner, movement, heads, Optional.of(joints));
+    }
+
+    private static long steps(String parameter, Quantity<Length> length) {
+        return Steps.up(Door.lengthM(parameter, length, CLEARANCE));
+    }
+
+    long jamb() {
+        return jamb;
+    }
+
+    long corner() {
+        return corner;
+    }
+
+    long movement() {
+        return movement;
+    }
+
+    /** What a metre of seam costs more whose edge on top lies at u. */
+    double besideJointPerM(Frame frame, long u) {
+        return beside(frame.direction()).map(phase -> phase.perMAt(frame.place(u))).orElse(0.0);
+    }
+
+    Optional<JointPhase> beside(Direction direction) {
+        return direction == Direction.DROPS ? heads : beds;
+    }
+}
