@@ -44,6 +44,8 @@ final class SeamPlaces {
                 chain(ban.down(anchor));
             }
         }
+        // Before the joints come in: there are hundreds of them, and a panel that balances two slopes beside one is a step's matter.
+        balance(slopes, printable);
         for (int i = 0; i < ban.size(); i++) {
             chain(ban.from(i));
             chain(ban.to(i));
@@ -55,7 +57,6 @@ final class SeamPlaces {
                 chain(joint + phase.clearanceSteps() - shift);
             }
         });
-        balance(slopes, printable);
     }
 
     long[] sorted() {
