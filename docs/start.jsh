@@ -11,6 +11,7 @@ import io.github.bedjoint.schedule.*;
 import io.github.bedjoint.calibration.*;
 import io.github.bedjoint.price.*;
 import io.github.bedjoint.job.*;
+import io.github.bedjoint.risk.*;
 import io.github.bedjoint.drawing.*;
 import io.github.bedjoint.jobfile.*;
 import java.math.RoundingMode;
