@@ -75,6 +75,16 @@ public final class Ink {
     }
 
     /**
+     * The same at another price.
+     *
+     * @param other its price per volume
+     * @return the ink
+     */
+    public Ink withPrice(PriceRate<Volume> other) {
+        return new Ink(family, m3PerM2, coverage, Objects.requireNonNull(other));
+    }
+
+    /**
      * The volume for an area by {@link #VOLUME}.
      *
      * @param areaM2 the area of the print in square metres, 0 or more

@@ -6,6 +6,7 @@ import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
+import java.math.BigDecimal;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -20,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 public final class RollOffer {
     /** What {@link #available()} says where there is no limit. */
     public static final int UNLIMITED = -1;
+
+    /** Far above any roll, so that the roll plan can add up cents in whole numbers. */
+    private static final BigDecimal DEAREST = new BigDecimal("1000000000");
 
     private static final int MOST = 1_000_000;
 
@@ -49,6 +53,10 @@ public final class RollOffer {
     public static RollOffer of(String id, Quantity<Length> length, Money price) {
         if (price.isNegative()) {
             throw new RefusedException("roll price", price.toString(), "must not be negative", "Maybe a reduction was meant: make it a line.");
+        }
+        if (price.getAmount().compareTo(DEAREST) > 0) {
+            throw new RefusedException(
+                    "roll price", price.toString(), "must be at most " + DEAREST.toPlainString(), "Maybe a digit slipped.");
         }
         long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
         return new RollOffer(Door.text("roll id", id), steps, price, UNLIMITED, "");

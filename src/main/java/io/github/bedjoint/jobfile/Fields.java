@@ -15,6 +15,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
 
 /**
  * The fields of one JSON object, each taken by name; what nobody took is unknown and refused at {@link #end()}.
@@ -22,6 +23,8 @@ import java.util.stream.Collectors;
  * <p>Whatever refuses a field's value, in this package or in the room that the value belongs to, is refused again under the field's path.
  */
 final class Fields {
+    private static final String WRITTEN = "Maybe it can be written like \"3.2 m\", \"5/8 in\" or \"EUR 7.90/m2\".";
+
     private final JsonNode node;
     private final Set<String> known = new LinkedHashSet<>();
 
@@ -39,7 +42,7 @@ final class Fields {
     /** Reads all fields of an object and refuses those that were not asked for. */
     static <T> T whole(JsonNode node, Function<Fields, T> reader) {
         Fields fields = of(node);
-        T value = fields.under(node, () -> reader.apply(fields));
+        T value = fields.traced(() -> reader.apply(fields));
         fields.end();
         return value;
     }
@@ -106,18 +109,48 @@ final class Fields {
 
     /** One of an enum's words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(String name, Class<E> type) {
-        String text = text(name);
+        text(name);
+        return word(get(name), type);
+    }
+
+    /** One of an enum's words, or an array of them. */
+    <E extends Enum<E>> List<E> words(String name, Class<E> type) {
+        return get(name).items() == null ? List.of(word(name, type)) : list(name, item -> word(item, type));
+    }
+
+    static <E extends Enum<E>> E word(JsonNode field, Class<E> type) {
         for (E constant : type.getEnumConstants()) {
-            if (word(constant).equals(text)) {
+            if (word(constant).equals(field.scalar())) {
                 return constant;
             }
         }
         String words = Arrays.stream(type.getEnumConstants()).map(Fields::word).collect(Collectors.joining(", "));
-        throw get(name).refused("must be one of " + words, "Maybe the spelling differs.");
+        throw field.refused("must be one of " + words, "Maybe the spelling differs.");
     }
 
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The one of these fields that is given. */
+    String oneOf(String... names) {
+        List<String> given = Arrays.stream(names).filter(this::has).toList();
+        if (given.size() != 1) {
+            throw node.refused(
+                    "must have one of " + String.join(", ", names) + (given.isEmpty() ? "" : ", not " + String.join(" and ", given)),
+                    given.isEmpty() ? "Maybe it is misspelt." : "Maybe one of them is left over.");
+        }
+        return given.get(0);
+    }
+
+    /** An amount of money or a price for each unit, in the currency of the job. */
+    <T> T priced(String name, CurrencyUnit currency, Function<String, T> reader) {
+        T price = read(name, reader);
+        if (!text(name).strip().startsWith(currency.getCode())) {
+            throw get(name).refused(
+                    "must be in " + currency + " like the rest of the job", "Maybe convert it first: Bedjoint knows no exchange rates.");
+        }
+        return price;
     }
 
     <T> T object(String name, Function<Fields, T> reader) {
@@ -152,20 +185,68 @@ final class Fields {
     }
 
     /** Runs a step; a refusal that names no path yet gets this node's path, value and line. */
-    private <T> T under(JsonNode field, Supplier<T> step) {
+    static <T> T under(JsonNode field, Supplier<T> step) {
         try {
             return step.get();
         } catch (RefusedException e) {
-            throw e.value().endsWith(")") && e.value().contains(" (line ") ? e : renamed(field, e);
+            throw isPlaced(e) ? e : renamed(field, e);
         }
+    }
+
+    /**
+     * Runs a step; a refusal that names no path yet gets the path of the field that it speaks of.
+     *
+     * <p>Other rooms name a parameter in words, such as "wall width" or "least overlap". The field is the one whose own words, with those of
+     * the object it stands in where need be, begin or end the parameter's; where none does, the refusal is of the whole object.
+     */
+    private <T> T traced(Supplier<T> step) {
+        try {
+            return step.get();
+        } catch (RefusedException e) {
+            throw isPlaced(e) ? e : renamed(spokenOf(node, words(e.parameter())).orElse(node), e);
+        }
+    }
+
+    private static Optional<JsonNode> spokenOf(JsonNode object, String parameter) {
+        JsonNode best = null;
+        int longest = 0;
+        for (Map.Entry<String, JsonNode> field : Objects.requireNonNull(object.fields()).entrySet()) {
+            String name = words(field.getKey());
+            boolean isSpokenOf = (" " + parameter).endsWith(" " + name) || (parameter + " ").startsWith(name + " ");
+            if (field.getValue().fields() == null && isSpokenOf && name.length() > longest) {
+                best = field.getValue();
+                longest = name.length();
+            } else if (field.getValue().fields() != null && parameter.startsWith(name + " ")) {
+                Optional<JsonNode> inside = spokenOf(field.getValue(), parameter.substring(name.length() + 1));
+                if (inside.isPresent()) {
+                    return inside;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** {@code rollWidth} is spoken "roll width", "lead-in" just like {@code leadIn}. */
+    private static String words(String name) {
+        return name.replaceAll("([a-z])([A-Z])", "$1 $2").replace('-', ' ').toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean isPlaced(RefusedException e) {
+        return e.value().endsWith(")") && e.value().contains(" (line ");
+    }
+
+    /** A room that counts the items of a list itself says "openings[1]"; the path goes on with the number then. */
+    private static String place(String path, String parameter) {
+        String own = path.substring(path.lastIndexOf('.') + 1);
+        return parameter.startsWith(own + "[") ? path + parameter.substring(own.length()) : path + ": " + parameter;
     }
 
     private static RefusedException renamed(JsonNode field, RefusedException e) {
         String path = field.path().isEmpty() ? "job" : field.path();
         boolean isScalar = field.scalar() != null;
         String value = isScalar ? field.shown() : e.value() + " (line " + field.line() + ")";
-        String parameter = isScalar ? path : path + ": " + e.parameter();
-        RefusedException outer = new RefusedException(parameter, value, e.limit(), e.hint());
+        String parameter = isScalar ? path : place(path, e.parameter());
+        RefusedException outer = new RefusedException(parameter, value, e.limit(), e.hint().isEmpty() ? WRITTEN : e.hint());
         outer.initCause(e);
         return outer;
     }

@@ -102,7 +102,16 @@ record JsonNode(
     }
 
     private static BigDecimal number(JsonParser parser) throws IOException {
-        BigDecimal number = parser.getDecimalValue();
+        BigDecimal number;
+        try {
+            number = parser.getDecimalValue();
+        } catch (NumberFormatException e) {
+            throw new RefusedException(
+                    "job file",
+                    "a number of which the exponent has too many digits, at line " + parser.currentTokenLocation().getLineNr(),
+                    "must have numbers of ordinary size",
+                    "Maybe a digit slipped.");
+        }
         // A scale of thousands would make every later operation slow; no figure of a job needs it.
         if (Math.abs((long) number.scale()) > 60) {
             throw new RefusedException(

@@ -184,6 +184,78 @@ public final class LayoutPlanner {
     }
 
     /**
+     * Which way panels run.
+     *
+     * @return the direction
+     */
+    public Direction direction() {
+        return hanging.direction();
+    }
+
+    /**
+     * How a wall is divided among its panels.
+     *
+     * @return the fit
+     */
+    public Fit fit() {
+        return fit;
+    }
+
+    /**
+     * The overlap of neighbours.
+     *
+     * @return steps; 0 where the least of the film is taken
+     */
+    public long overlapSteps() {
+        return limits.overlap();
+    }
+
+    /**
+     * What a panel must show at least.
+     *
+     * @return steps
+     */
+    public long leastSliverSteps() {
+        return limits.leastSliver();
+    }
+
+    /**
+     * Where drops start.
+     *
+     * @return left or right
+     */
+    public Side dropStart() {
+        return hanging.dropStart();
+    }
+
+    /**
+     * Where bands start.
+     *
+     * @return bottom or top
+     */
+    public Side bandStart() {
+        return hanging.bandStart();
+    }
+
+    /**
+     * From where weather or traffic comes.
+     *
+     * @return the side, or empty where none was set
+     */
+    public Optional<Side> weatherSide() {
+        return hanging.weather();
+    }
+
+    /**
+     * What a direction is compared by.
+     *
+     * @return the rates
+     */
+    public Rates rates() {
+        return rates;
+    }
+
+    /**
      * Divides a wall into panels.
      *
      * @param wall the wall

@@ -29,6 +29,7 @@ public record PriceRules(
         BigDecimal discount,
         BigDecimal tax,
         Rounding rounding) {
+    private static final BigDecimal HIGHEST = new BigDecimal("1000000000000");
 
     /**
      * Rules with nothing set.
@@ -90,6 +91,9 @@ public record PriceRules(
         if (least.isNegative()) {
             throw new RefusedException("minimum", least.toString(), "must not be negative", "Maybe leave it away.");
         }
+        if (least.getAmount().compareTo(HIGHEST) > 0) {
+            throw new RefusedException("minimum", least.toString(), "must be at most " + HIGHEST.toPlainString(), "Maybe a digit slipped.");
+        }
         return new PriceRules(currency, overhead, contingency, profit, least, discount, tax, rounding);
     }
 
@@ -135,6 +139,12 @@ public record PriceRules(
     }
 
     private static BigDecimal share(String parameter, double share, Range range) {
-        return BigDecimal.valueOf(Door.number(parameter, share, range));
+        return exact(Door.number(parameter, share, range));
+    }
+
+    /** The shortest decimal of a share, so that 0 and 0.0 are one value. */
+    static BigDecimal exact(double share) {
+        BigDecimal shortest = BigDecimal.valueOf(share).stripTrailingZeros();
+        return shortest.scale() < 0 ? shortest.setScale(0) : shortest;
     }
 }

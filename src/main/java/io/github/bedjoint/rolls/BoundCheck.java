@@ -78,12 +78,16 @@ final class BoundCheck {
                 return PlanChecker.Verdict.no(fault);
             }
         }
+        List<PackingCheck.Prices> lists = new ArrayList<>();
+        for (int q = 0; q < held.size(); q++) {
+            lists.add(new PackingCheck.Prices(certificate.priceLists().get(q).prices(), held.get(q)));
+        }
         for (List<List<Integer>> counts : certificate.exhausted()) {
             long[] count = new long[types.size()];
             for (int t = 0; t < count.length; t++) {
                 count[t] = counts.get(types.get(t).row()).get(types.get(t).level());
             }
-            if (!PackingCheck.isImpossible(cuts, gap, types, count)) {
+            if (!PackingCheck.isImpossible(cuts, gap, types, count, lists)) {
                 return PlanChecker.Verdict.no("counts " + counts + " were not seen to be impossible");
             }
             exhausted.add(count);
@@ -108,7 +112,8 @@ final class BoundCheck {
         for (int t = 0; t < most.length; t++) {
             Type type = types.get(t);
             most[t] = list.held().get(type.row()).get(type.level());
-            if (most[t] < 0 || !HeldCheck.neverAbove(cuts, list.prices(), gap, type, most[t])) {
+            boolean isThere = supply.get(type.kind()) > 0;
+            if (most[t] < 0 || isThere && !HeldCheck.neverAbove(cuts, list.prices(), gap, type, most[t])) {
                 return "a roll of stock row " + type.row() + " may hold panels priced above " + most[t];
             }
         }
@@ -153,10 +158,14 @@ final class BoundCheck {
         long cost = 0;
         for (int k = t; k < types.size(); k++) {
             if (types.get(k).level() == 0) {
-                cost = Math.addExact(cost, types.get(k).cost() * left[types.get(k).kind()]);
+                long all = types.get(k).cost() * left[types.get(k).kind()];
+                if (all > budget - cost) {
+                    return false;
+                }
+                cost += all;
             }
         }
-        return cost <= budget;
+        return true;
     }
 
     /** A price list forbids these counts, whatever the rest of the budget adds. */

@@ -19,7 +19,7 @@ public record Cut(String id, long widthSteps, long lengthSteps, int quantity, St
      * @param lengthSteps as above
      * @param quantity as above
      * @param group as above
-     * @throws IllegalArgumentException if the name is blank or a number is out of its range
+     * @throws io.github.bedjoint.units.RefusedException if the name is blank or a number is out of its range
      */
     public Cut {
         Limits.name("cut id", id);

@@ -21,7 +21,7 @@ public record CuttingTerms(long leadSteps, long tailSteps, long gapSteps, Remnan
      * @param gapSteps as above
      * @param remnants as above
      * @param lots as above
-     * @throws IllegalArgumentException if a length is negative or above 800,000,000 steps
+     * @throws io.github.bedjoint.units.RefusedException if a length is negative or above 800,000,000 steps
      */
     public CuttingTerms {
         Limits.between("lead", leadSteps, 0, Limits.MAX_LENGTH, "steps");

@@ -1,6 +1,9 @@
 package io.github.bedjoint.rolls;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 
 /**
  * Fills one roll with the panels that are worth most at whole-number prices.
@@ -10,8 +13,25 @@ import java.util.Arrays;
  */
 final class Knapsack {
 
+    /** When to go on after the search was cut short. */
+    enum Effort {
+        /** Any good filling will do. */
+        GOOD,
+        /** A filling above the floor is wanted, if there is one. */
+        BETTER,
+        /** The best filling is wanted. */
+        BEST
+    }
+
     private static final int MAX_NODES = 20_000;
+
+    /** Nodes where a table would be too large. */
+    private static final int MAX_LONE_NODES = 60_000;
+
     private static final long MAX_TABLE = 3_000_000;
+
+    /** Largest table made to find out whether anything above the floor is left. */
+    private static final long MAX_LAST_TABLE = 20_000_000;
 
     private final Model model;
     private final Work work;
@@ -56,28 +76,28 @@ final class Knapsack {
      *
      * @return its value, or the floor if there is none (then the pattern is empty)
      */
-    long fill(int type, long[] price, int[] available, long floor) {
+    long fill(int type, long[] price, int[] available, long floor, Effort effort) {
         Arrays.fill(pattern, 0);
         long room = model.cap[type];
         select(type, price, available, room);
         best = floor;
         nodes = 0;
-        nodeLimit = MAX_NODES;
-        long fractional = bound(0, room);
-        ceiling = wholeBound(room);
+        ceiling = bound(0, room);
         upper = Math.max(floor, ceiling);
         if (ceiling <= floor) {
             return floor;
         }
+        long cells = room * n;
+        boolean tableHelps = effort == Effort.BEST && cells <= MAX_TABLE
+                || effort == Effort.BETTER && cells <= MAX_LAST_TABLE;
+        nodeLimit = tableHelps || effort == Effort.GOOD ? MAX_NODES : MAX_LONE_NODES;
         search(0, room, 0);
         work.spend(nodes);
         if (nodes < nodeLimit || best >= ceiling) {
             upper = best;
-        } else if ((room + 1) * (n + 1) <= MAX_TABLE) {
+        } else if (tableHelps && (effort == Effort.BEST || best == floor)) {
             table((int) room, floor);
             upper = best;
-        } else {
-            upper = Math.min(Math.max(best, fractional), upper);
         }
         return best;
     }
@@ -113,21 +133,19 @@ final class Knapsack {
         }
     }
 
-    /** Exact on whole numbers: prices stay below 2^31 and lengths below 2^30. */
-    private long bound(int k, long room) {
-        return k == n ? 0 : room * p[k] / w[k];
-    }
-
-    /** Fractional filling from all panels, counts respected. */
-    private long wholeBound(long room) {
+    /**
+     * What room can be worth when the panel that does not fit whole is cut. Exact on whole numbers: prices stay below
+     * 2^31 and lengths below 2^30.
+     */
+    private long bound(int from, long room) {
         long value = 0;
-        for (int k = 0; k < n && room > 0; k++) {
-            long take = Math.min(most[k], room / w[k]);
-            value += take * p[k];
-            room -= take * w[k];
-            if (take < most[k]) {
+        for (int k = from; k < n; k++) {
+            long all = most[k] * w[k];
+            if (all > room) {
                 return value + room * p[k] / w[k];
             }
+            value += most[k] * p[k];
+            room -= all;
         }
         return value;
     }
@@ -163,35 +181,47 @@ final class Knapsack {
         return false;
     }
 
-    private void table(int room, long floor) {
-        long[][] value = new long[n + 1][room + 1];
-        for (int k = n - 1; k >= 0; k--) {
-            int step = (int) w[k];
-            long[] from = value[k + 1];
-            long[] to = value[k];
-            for (int r = 0; r <= room; r++) {
-                long top = from[r];
-                int used = step;
-                for (int c = 1; c <= most[k] && used <= r; c++, used += step) {
-                    top = Math.max(top, from[r - used] + c * p[k]);
-                }
-                to[r] = top;
-            }
-        }
-        work.spend((long) n * room);
-        best = Math.max(floor, value[0][room]);
-        Arrays.fill(pattern, 0);
-        if (best == floor) {
-            return;
-        }
-        int r = room;
+    /** Takes a number of like panels as one, so that any count is a sum of such bundles. */
+    private record Bundle(int item, int count, int length, long price) {}
+
+    private List<Bundle> bundles() {
+        List<Bundle> bundles = new ArrayList<>();
         for (int k = 0; k < n; k++) {
-            int c = 0;
-            while (value[k][r] != value[k + 1][r - c * (int) w[k]] + c * p[k]) {
-                c++;
+            int left = most[k];
+            for (int count = 1; left > 0; count *= 2) {
+                int take = Math.min(count, left);
+                bundles.add(new Bundle(order[k], take, (int) (take * w[k]), take * p[k]));
+                left -= take;
             }
-            pattern[order[k]] = c;
-            r -= c * (int) w[k];
+        }
+        return bundles;
+    }
+
+    /** The best value for every length, bundle by bundle; one bit for each says whether the bundle is in it. */
+    private void table(int room, long floor) {
+        List<Bundle> bundles = bundles();
+        long[] value = new long[room + 1];
+        BitSet[] taken = new BitSet[bundles.size()];
+        for (int b = 0; b < taken.length; b++) {
+            Bundle bundle = bundles.get(b);
+            taken[b] = new BitSet(room + 1);
+            for (int r = room; r >= bundle.length(); r--) {
+                long with = value[r - bundle.length()] + bundle.price();
+                if (with > value[r]) {
+                    value[r] = with;
+                    taken[b].set(r);
+                }
+            }
+        }
+        work.spend((long) taken.length * room / 2);
+        best = Math.max(floor, value[room]);
+        Arrays.fill(pattern, 0);
+        int r = room;
+        for (int b = taken.length - 1; b >= 0 && best > floor; b--) {
+            if (taken[b].get(r)) {
+                pattern[bundles.get(b).item()] += bundles.get(b).count();
+                r -= bundles.get(b).length();
+            }
         }
     }
 }

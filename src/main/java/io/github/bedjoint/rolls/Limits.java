@@ -1,6 +1,8 @@
 package io.github.bedjoint.rolls;
 
-/** Refuses numbers that the kernel cannot take, in the words every refusal of this library uses. */
+import io.github.bedjoint.units.RefusedException;
+
+/** Refuses numbers that the kernel cannot take. */
 final class Limits {
 
     /** 10 km in steps: keeps every product of a price and a length inside 64 bits. */
@@ -16,15 +18,18 @@ final class Limits {
 
     static void name(String parameter, String value) {
         if (value.isBlank()) {
-            throw new IllegalArgumentException(
-                    parameter + " is blank, at least one character is needed. Maybe number the rows.");
+            throw new RefusedException(
+                    parameter, "blank", "at least one character is needed", "Maybe number the rows.");
         }
     }
 
     static void between(String parameter, long value, long least, long most, String unit) {
         if (value < least || value > most) {
-            throw new IllegalArgumentException(parameter + " is " + value + " " + unit + ", allowed is " + least + " to "
-                    + most + " " + unit + ". Maybe the unit is another one.");
+            throw new RefusedException(
+                    parameter,
+                    value + " " + unit,
+                    "must be " + least + " to " + most + " " + unit,
+                    "Maybe the unit is another one.");
         }
     }
 }

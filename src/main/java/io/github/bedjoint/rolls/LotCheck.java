@@ -1,6 +1,7 @@
 package io.github.bedjoint.rolls;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -45,11 +46,11 @@ final class LotCheck {
         }
         Set<String> lots = new LinkedHashSet<>();
         stock.forEach(s -> lots.add(s.lot()));
-        Set<String> walls = new LinkedHashSet<>();
-        // Walls named first in the certificate decide most.
-        certificate.lotBounds().forEach(part -> walls.addAll(part.walls()));
-        cuts.forEach(c -> walls.add(c.group()));
-        LotCheck check = new LotCheck(List.copyOf(lots), new ArrayList<>(walls), certificate.lotBounds());
+        Map<String, Long> walls = new HashMap<>();
+        cuts.forEach(c -> walls.merge(c.group(), c.lengthSteps() * c.quantity(), Long::sum));
+        List<String> order = new ArrayList<>(walls.keySet());
+        order.sort(Comparator.<String>comparingLong(wall -> -walls.get(wall)).thenComparing(wall -> wall));
+        LotCheck check = new LotCheck(List.copyOf(lots), order, certificate.lotBounds());
         // A bound without lots holds with lots too.
         boolean plain = !certificate.priceLists().isEmpty()
                 && BoundCheck.check(

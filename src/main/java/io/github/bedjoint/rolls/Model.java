@@ -1,5 +1,7 @@
 package io.github.bedjoint.rolls;
 
+import java.util.stream.IntStream;
+
 /**
  * A job in the form the solvers work on: distinct panels and distinct roll types, lengths divided by their common
  * factor, gaps folded into lengths (n pieces of length l and n - 1 gaps g fit in u if n (l + g) is at most u + g).
@@ -33,6 +35,17 @@ final class Model {
         this.cost = cost;
         this.kind = kind;
         this.supply = supply;
+    }
+
+    /** The same panels on exactly these rolls, at no cost: only whether they suffice is asked. */
+    Model exactly(int[] counts) {
+        int[] own = IntStream.range(0, types()).toArray();
+        return new Model(size, width, demand, cap, typeWidth, new long[types()], own, counts);
+    }
+
+    /** What is left to do. */
+    Model rest(int[] open, int[] left) {
+        return new Model(size, width, open, cap, typeWidth, cost, kind, left);
     }
 
     int items() {

@@ -8,83 +8,182 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Shows by trying everything that given rolls cannot hold the panels: the longest panel left goes into each roll that
- * differs from the others, and a state of rolls seen before is not tried again.
+ * Shows by trying everything that given rolls cannot hold the panels.
+ *
+ * <p>Fills one roll after another, the shortest kind first. It is enough to try fillings to which no panel left can be
+ * added, and in which no panel can give way to a longer one left: any other arrangement can be turned into such a one,
+ * roll by roll. Within the last kind, where all panels left must go, the next roll may be the one with the longest panel
+ * left. A state is given up if the panels left are longer than the rolls left, or priced above what these hold.
  */
 final class PackingCheck {
 
-    private static final int MAX_STATES = 400_000;
+    /** Prices of one list and what each type holds at them. */
+    record Prices(List<Long> ofCut, long[] held) {}
+
+    private static final long MAX_STEPS = 60_000_000;
+
+    /** Every panel is a call within a call. */
+    private static final long MAX_ROLLS = 600;
 
     private final long[] length;
     private final long[] width;
-    private final long[] tail;
-    private final Set<String> seen = new HashSet<>();
-    private boolean gaveUp;
+    private final int[] left;
+    private final long[] room;
+    private final long[] roomWidth;
+    private final int[] type;
+    private final long[] roomFrom;
+    private final List<long[]> price = new ArrayList<>();
+    private final List<long[]> heldFrom = new ArrayList<>();
+    private final Set<String> hopeless = new HashSet<>();
+    private long steps;
 
-    private PackingCheck(long[] length, long[] width) {
-        this.length = length;
-        this.width = width;
-        tail = new long[length.length + 1];
-        for (int i = length.length - 1; i >= 0; i--) {
-            tail[i] = tail[i + 1] + length[i];
+    private PackingCheck(List<Cut> cuts, long gap, List<BoundCheck.Type> types, long[] count, List<Prices> lists) {
+        record Panel(long length, long width) {}
+        List<Panel> panels = cuts.stream()
+                .map(c -> new Panel(c.lengthSteps() + gap, c.widthSteps()))
+                .distinct()
+                .sorted(Comparator.comparingLong(Panel::length).thenComparing(Panel::width).reversed())
+                .toList();
+        length = panels.stream().mapToLong(Panel::length).toArray();
+        width = panels.stream().mapToLong(Panel::width).toArray();
+        left = new int[length.length];
+        int[] panelOf = new int[cuts.size()];
+        for (int c = 0; c < panelOf.length; c++) {
+            panelOf[c] = panels.indexOf(new Panel(cuts.get(c).lengthSteps() + gap, cuts.get(c).widthSteps()));
+            left[panelOf[c]] += cuts.get(c).quantity();
         }
-    }
-
-    static boolean isImpossible(List<Cut> cuts, long gap, List<BoundCheck.Type> types, long[] count) {
-        List<Cut> panels = new ArrayList<>(cuts);
-        panels.sort(Comparator.comparingLong(Cut::lengthSteps).thenComparing(Cut::widthSteps).reversed());
-        List<Long> length = new ArrayList<>();
-        List<Long> width = new ArrayList<>();
-        for (Cut cut : panels) {
-            for (int k = 0; k < cut.quantity(); k++) {
-                length.add(cut.lengthSteps() + gap);
-                width.add(cut.widthSteps());
-            }
-        }
-        List<long[]> rolls = new ArrayList<>();
+        List<Integer> rolls = new ArrayList<>();
         for (int t = 0; t < types.size(); t++) {
             for (long k = 0; k < count[t]; k++) {
-                rolls.add(new long[] {types.get(t).usable() + gap, types.get(t).width()});
+                rolls.add(t);
             }
         }
-        PackingCheck check = new PackingCheck(
-                length.stream().mapToLong(Long::longValue).toArray(),
-                width.stream().mapToLong(Long::longValue).toArray());
-        return !check.fits(0, rolls) && !check.gaveUp;
+        rolls.sort(Comparator.comparingLong((Integer t) -> types.get(t).usable()).thenComparing(t -> t));
+        type = rolls.stream().mapToInt(Integer::intValue).toArray();
+        room = rolls.stream().mapToLong(t -> Math.max(0, types.get(t).usable() + gap)).toArray();
+        roomWidth = rolls.stream().mapToLong(t -> types.get(t).width()).toArray();
+        roomFrom = sumsFrom(room);
+        for (Prices list : lists) {
+            long[] own = new long[length.length];
+            Arrays.fill(own, Long.MAX_VALUE);
+            for (int c = 0; c < panelOf.length; c++) {
+                own[panelOf[c]] = Math.min(own[panelOf[c]], list.ofCut().get(c));
+            }
+            price.add(own);
+            heldFrom.add(sumsFrom(rolls.stream().mapToLong(t -> list.held()[t]).toArray()));
+        }
     }
 
-    private boolean fits(int panel, List<long[]> rolls) {
-        if (panel == length.length) {
+    private static long[] sumsFrom(long[] of) {
+        long[] sum = new long[of.length + 1];
+        for (int k = of.length - 1; k >= 0; k--) {
+            sum[k] = sum[k + 1] + of[k];
+        }
+        return sum;
+    }
+
+    static boolean isImpossible(
+            List<Cut> cuts, long gap, List<BoundCheck.Type> types, long[] count, List<Prices> lists) {
+        if (Arrays.stream(count).sum() > MAX_ROLLS) {
+            return false;
+        }
+        PackingCheck check = new PackingCheck(cuts, gap, types, count, lists);
+        return !check.isPossible(0) && check.steps < MAX_STEPS;
+    }
+
+    private boolean isPossible(int roll) {
+        long need = worth(length);
+        if (need == 0) {
             return true;
         }
-        long shortest = length[length.length - 1];
-        long room = 0;
-        List<long[]> open = new ArrayList<>();
-        for (long[] roll : rolls) {
-            if (roll[0] >= shortest) {
-                open.add(roll);
-                room += roll[0];
-            }
-        }
-        open.sort(Comparator.<long[]>comparingLong(r -> r[0]).thenComparingLong(r -> r[1]));
-        if (gaveUp || room < tail[panel] || !seen.add(panel + Arrays.deepToString(open.toArray()))) {
+        if (need > roomFrom[roll] || roll == room.length || steps >= MAX_STEPS) {
             return false;
         }
-        if (seen.size() > MAX_STATES) {
-            gaveUp = true;
+        steps += (long) left.length * (price.size() + 1);
+        for (int q = 0; q < price.size(); q++) {
+            if (worth(price.get(q)) > heldFrom.get(q)[roll]) {
+                return false;
+            }
+        }
+        String state = roll + Arrays.toString(left);
+        if (hopeless.contains(state)) {
             return false;
         }
-        for (int r = 0; r < open.size(); r++) {
-            long[] roll = open.get(r);
-            if (roll[0] < length[panel] || width[panel] > roll[1] || r > 0 && Arrays.equals(roll, open.get(r - 1))) {
-                continue;
+        int[] taken = new int[left.length];
+        long spare = roomFrom[roll] - need;
+        boolean possible;
+        if (type[roll] != type[type.length - 1]) {
+            possible = fill(roll, 0, room[roll], spare, taken);
+        } else {
+            int longest = 0;
+            while (left[longest] == 0) {
+                longest++;
             }
-            List<long[]> next = new ArrayList<>(open);
-            next.set(r, new long[] {roll[0] - length[panel], roll[1]});
-            if (fits(panel + 1, next)) {
-                return true;
+            possible = goes(longest, roll, room[roll]);
+            if (possible) {
+                left[longest]--;
+                taken[longest]++;
+                possible = fill(roll, longest, room[roll] - length[longest], spare, taken);
+                left[longest]++;
             }
         }
-        return false;
+        if (!possible) {
+            hopeless.add(state);
+        }
+        return possible;
+    }
+
+    private long worth(long[] each) {
+        long sum = 0;
+        for (int i = 0; i < left.length; i++) {
+            sum += each[i] * left[i];
+        }
+        return sum;
+    }
+
+    private boolean goes(int panel, int roll, long space) {
+        return length[panel] <= space && width[panel] <= roomWidth[roll];
+    }
+
+    /** Takes or leaves each panel from {@code from} on. */
+    private boolean fill(int roll, int from, long space, long spare, int[] taken) {
+        int panel = from;
+        while (panel < left.length && (left[panel] == 0 || !goes(panel, roll, space))) {
+            panel++;
+            steps++;
+        }
+        if (panel == left.length) {
+            return space <= spare && isFull(roll, space, taken) && isPossible(roll + 1);
+        }
+        if (++steps >= MAX_STEPS) {
+            return false;
+        }
+        left[panel]--;
+        taken[panel]++;
+        boolean possible = fill(roll, panel, space - length[panel], spare, taken);
+        left[panel]++;
+        taken[panel]--;
+        if (possible) {
+            return true;
+        }
+        // Leave all of them.
+        return fill(roll, panel + 1, space, spare, taken);
+    }
+
+    private boolean isFull(int roll, long space, int[] taken) {
+        for (int i = 0; i < left.length; i++) {
+            if (left[i] > 0 && goes(i, roll, room[roll])) {
+                if (length[i] <= space) {
+                    return false;
+                }
+                for (int k = i + 1; k < left.length && length[i] - length[k] <= space; k++) {
+                    if (taken[k] > 0 && length[k] < length[i] && width[k] <= width[i]) {
+                        return false;
+                    }
+                }
+            }
+        }
+        steps += left.length;
+        return true;
     }
 }

@@ -24,7 +24,7 @@ public record RemnantRule(long leastSteps, long unitSteps, int percent) {
      * @param leastSteps as above
      * @param unitSteps as above
      * @param percent as above
-     * @throws IllegalArgumentException if a number is out of its range
+     * @throws io.github.bedjoint.units.RefusedException if a number is out of its range
      */
     public RemnantRule {
         Limits.between("least remnant", leastSteps, 1, Limits.MAX_LENGTH, "steps");

@@ -67,7 +67,7 @@ final class RollCounts {
         tried.add(counts.clone());
     }
 
-    /** Whether a price list or a tried vector rules these counts out. */
+    /** Whether a price list rules these counts out. */
     boolean forbids(int[] counts) {
         for (Row row : rows) {
             long held = 0;
@@ -96,6 +96,15 @@ final class RollCounts {
         long[] need = rows.stream().mapToLong(Row::needed).toArray();
         search(0, 0, need);
         return found ? best : new int[0];
+    }
+
+    /** The cost of the cheapest counts if a price list were added. */
+    long boundWith(Row row, long under, Work limit) {
+        add(row);
+        int[] next = next(under, limit);
+        rows.remove(rows.size() - 1);
+        cheapest.remove(cheapest.size() - 1);
+        return next.length == 0 ? under : cost(next);
     }
 
     long cost(int[] counts) {
@@ -153,7 +162,7 @@ final class RollCounts {
 
     private void take(int k, int c, long spent, long[] need) {
         int r = order[k];
-        if (spent + c * model.cost[r] >= below) {
+        if (c * model.cost[r] >= below - spent) {
             return;
         }
         long[] rest = new long[need.length];

@@ -1,6 +1,6 @@
 package io.github.bedjoint.rolls;
 
-import java.util.ArrayList;
+import io.github.bedjoint.units.RefusedException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -39,7 +39,7 @@ public final class RollPlanner {
      *
      * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
      * @return a planner
-     * @throws IllegalArgumentException if the length is out of its range
+     * @throws RefusedException if the length is out of its range
      */
     public RollPlanner withLead(long steps) {
         return withTerms(
@@ -51,7 +51,7 @@ public final class RollPlanner {
      *
      * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
      * @return a planner
-     * @throws IllegalArgumentException if the length is out of its range
+     * @throws RefusedException if the length is out of its range
      */
     public RollPlanner withTail(long steps) {
         return withTerms(
@@ -63,7 +63,7 @@ public final class RollPlanner {
      *
      * @param steps length in steps of 12.5 micrometres, 0 to 800,000,000
      * @return a planner
-     * @throws IllegalArgumentException if the length is out of its range
+     * @throws RefusedException if the length is out of its range
      */
     public RollPlanner withGap(long steps) {
         return withTerms(
@@ -107,7 +107,7 @@ public final class RollPlanner {
      *
      * @param steps counted steps, 1 or more; a million take some milliseconds
      * @return a planner
-     * @throws IllegalArgumentException if the limit is not positive
+     * @throws RefusedException if the limit is not positive
      */
     public RollPlanner withWorkLimit(long steps) {
         Limits.between("work limit", steps, 1, Long.MAX_VALUE, "steps");
@@ -120,7 +120,7 @@ public final class RollPlanner {
      * @param cuts panels to cut, ids unique; may be empty
      * @param stock rolls that may be opened, ids unique; may be empty
      * @return the plan, or why there is none
-     * @throws IllegalArgumentException if an id is used twice, there are more than 1,000,000 panels, or the remnant rule
+     * @throws RefusedException if an id is used twice, there are more than 1,000,000 panels, or the remnant rule
      *     counts in units too small for a roll
      */
     public RollPlan plan(List<Cut> cuts, List<Stock> stock) {
@@ -129,55 +129,17 @@ public final class RollPlanner {
         long pieces = cuts.stream().mapToLong(Cut::quantity).sum();
         Limits.between("all panels", pieces, 0, Limits.MAX_PIECES, "panels");
         refuseFineRemnants(stock);
-        List<Shortage> shortages = Shortages.of(cuts, stock, terms);
-        if (cuts.isEmpty() || !shortages.isEmpty()) {
-            Stop stop = cuts.isEmpty() ? Stop.PROVEN : Stop.INFEASIBLE;
-            return new RollPlan(cuts, stock, terms, List.of(), 0, 0, stop, Certificate.empty(), shortages, 0);
-        }
-        return search(cuts, stock);
-    }
-
-    private RollPlan search(List<Cut> cuts, List<Stock> stock) {
         Work work = new Work(workLimit);
-        ModelMaker maker = new ModelMaker(cuts, stock, terms);
-        RollSearch.Found found = new RollSearch(maker.model, work).run();
-        List<PriceList> lists = new ArrayList<>();
-        found.prices().forEach(row -> lists.add(maker.priceList(row.price(), row.held())));
-        Certificate certificate = new Certificate(
-                lists, found.exhausted().stream().map(maker::counts).toList(), List.of());
-        if (found.rolls().isEmpty()) {
-            boolean proven = found.bound() == LotBound.IMPOSSIBLE;
-            return new RollPlan(
-                    cuts,
-                    stock,
-                    terms,
-                    List.of(),
-                    0,
-                    proven ? 0 : found.bound(),
-                    proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND,
-                    certificate,
-                    List.of(Shortages.arrangement(cuts, stock, terms, proven)),
-                    work.spent());
-        }
-        return new RollPlan(
-                cuts,
-                stock,
-                terms,
-                maker.rolls(found.rolls()),
-                found.cost(),
-                found.bound(),
-                found.cost() == found.bound() ? Stop.PROVEN : Stop.WORK_LIMIT,
-                certificate,
-                List.of(),
-                work.spent());
+        return terms.lots() == LotRule.ANY
+                ? PlainPlanning.plan(cuts, stock, terms, work)
+                : new LotSearch(cuts, stock, terms, work).plan();
     }
 
     private static void refuseDoubles(String parameter, List<String> ids) {
         Set<String> seen = new HashSet<>();
         for (String id : ids) {
             if (!seen.add(id)) {
-                throw new IllegalArgumentException(
-                        parameter + " " + id + " is used twice, ids must differ. Maybe add the quantities up.");
+                throw new RefusedException(parameter, id, "must be used once only", "Maybe add the quantities up.");
             }
         }
     }

@@ -37,6 +37,26 @@ final class Shortages {
         return found;
     }
 
+    /** Whole-number prices that show the first shortage: no roll holds the panel, or all rolls hold less than all panels. */
+    static Certificate certificate(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, Shortage shortage) {
+        boolean all = shortage.reason() == Shortage.Reason.STOCK_TOO_SHORT;
+        List<Long> prices = new ArrayList<>();
+        for (Cut cut : cuts) {
+            long one = cut.id().equals(shortage.cutId()) ? 1 : 0;
+            prices.add(all ? cut.lengthSteps() + terms.gapSteps() : one);
+        }
+        List<List<Long>> held = new ArrayList<>();
+        for (Stock roll : stock) {
+            List<Long> row = new ArrayList<>();
+            for (ModelMaker.Level level : ModelMaker.levels(roll, terms)) {
+                long room = terms.usableSteps(roll) - level.leastRemnant() + terms.gapSteps();
+                row.add(all ? Math.max(0, room) : 0);
+            }
+            held.add(row);
+        }
+        return new Certificate(List.of(new PriceList(prices, held)), List.of(), List.of());
+    }
+
     /** The reason that only a search can find. */
     static Shortage arrangement(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, boolean proven) {
         boolean unlimited = stock.stream().anyMatch(s -> s.available() == Stock.UNLIMITED);

@@ -24,7 +24,7 @@ public record Stock(String id, long widthSteps, long lengthSteps, long cost, int
      * @param cost as above
      * @param available as above
      * @param lot as above
-     * @throws IllegalArgumentException if the name is blank or a number is out of its range
+     * @throws io.github.bedjoint.units.RefusedException if the name is blank or a number is out of its range
      */
     public Stock {
         Limits.name("stock id", id);

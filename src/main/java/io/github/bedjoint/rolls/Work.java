@@ -22,6 +22,10 @@ final class Work {
         return spent;
     }
 
+    long left() {
+        return Math.max(0, limit - spent);
+    }
+
     /** A part of what is left; its work must be given back with {@link #take}. */
     Work part(long most) {
         return new Work(Math.max(0, Math.min(most, limit - spent)));

@@ -3,6 +3,7 @@ package io.github.bedjoint.texture;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -143,9 +144,24 @@ public final class JointProfile {
         return kind;
     }
 
-    /** Depth, recess or sagitta in metres, the angle in radians, or 0 for a profile without a size. */
-    double size() {
+    /**
+     * What the kind of profile is given with.
+     *
+     * @return depth, sagitta or recess in metres, the angle of a V in radians, or 0 where the kind has no size
+     */
+    public double size() {
         return size;
+    }
+
+    /** A kind of profile with a depth in a joint of a width, both in metres; flush where the depth is 0. */
+    static JointProfile atDepth(Kind kind, double depthM, double widthM) {
+        if (kind == Kind.FLUSH || kind == Kind.HALF_ROUND) {
+            throw new RefusedException("profile kind", kind.name(), "must be one with a depth of its own", "Maybe CONCAVE.");
+        }
+        if (depthM == 0) {
+            return flush();
+        }
+        return new JointProfile(kind, kind == Kind.V ? 2 * Math.atan(widthM / (2 * depthM)) : depthM);
     }
 
     /** The same kind with another size: for the propagation of uncertainty. */

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -148,6 +147,39 @@ public final class MasonrySurface implements Surface {
                 stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO));
     }
 
+    /** A surface of sizes that may lie a little outside what the door accepts. */
+    static MasonrySurface of(MasonrySizes sizes) {
+        return new MasonrySurface(
+                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio());
+    }
+
+    MasonrySizes sizes() {
+        return new MasonrySizes(stretcherM, heightM, bed, head, bond, faceRatio);
+    }
+
+    /** The same with joints of a kind and depth; heads that are flush stay so unless the beds are flush too. */
+    MasonrySurface atDepth(JointProfile.Kind kind, double depthM) {
+        JointProfile beds = JointProfile.atDepth(kind, depthM, bed.widthM());
+        boolean flushHeads = head.profile().kind() == JointProfile.Kind.FLUSH && bed.profile().kind() != JointProfile.Kind.FLUSH;
+        JointProfile heads = flushHeads ? head.profile() : JointProfile.atDepth(kind, depthM, head.widthM());
+        return new MasonrySurface(
+                stretcherM,
+                heightM,
+                new Joint(Joint.Place.BED, beds, bed.widthM()),
+                new Joint(Joint.Place.HEAD, heads, head.widthM()),
+                bond,
+                faceRatio);
+    }
+
+    /**
+     * What the surface was made of.
+     *
+     * @return sizes, profiles, bond and face ratio as they were given
+     */
+    public MasonryParts parts() {
+        return new MasonryParts(stretcherM, heightM, head.widthM(), bed.widthM(), bed.profile(), head.profile(), bond, faceRatio);
+    }
+
     private Crossing crossing() {
         return new Crossing(bed, head, bond != Bond.STACK);
     }
@@ -158,8 +190,13 @@ public final class MasonrySurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return Math.max(faceStretch, Math.max(bed.extraM() / bed.widthM(), head.extraM() / head.widthM()));
+    public double localStretchUp() {
+        return Math.max(faceStretch, bed.extraM() / bed.widthM());
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return Math.max(faceStretch, head.extraM() / head.widthM());
     }
 
     @Override
@@ -182,57 +219,21 @@ public final class MasonrySurface implements Surface {
     }
 
     /**
-     * Number of units in an area, not rounded and without waste.
+     * A bed joint in section.
      *
-     * @param area area of the wall, 0 or more
-     * @return the number
-     * @throws RefusedException if the area is negative or not finite
+     * @return the line from the upper arris to the lower
      */
-    public double unitsIn(Quantity<Area> area) {
-        return areaM2(area) / cellM2;
+    public JointSection bedSection() {
+        return JointSection.of(bed);
     }
 
     /**
-     * Length of bed joints in an area.
+     * A head joint in section.
      *
-     * @param area area of the wall, 0 or more
-     * @return metres
-     * @throws RefusedException if the area is negative or not finite
+     * @return the line from the left arris to the right
      */
-    public double bedJointM(Quantity<Area> area) {
-        return areaM2(area) / (heightM + bed.widthM());
-    }
-
-    /**
-     * Length of head joints in an area, each counted over the full height of its course.
-     *
-     * @param area area of the wall, 0 or more
-     * @return metres
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public double headJointM(Quantity<Area> area) {
-        return areaM2(area) / (lengthM + head.widthM());
-    }
-
-    private static double areaM2(Quantity<Area> area) {
-        return Door.areaM2("wall area", area, Range.closed(0, 1e8));
-    }
-
-    /**
-     * How the counts of an area came about.
-     *
-     * @param area area of the wall, 0 or more
-     * @return the workings of {@link #unitsIn}, {@link #bedJointM} and {@link #headJointM}
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public Working countsWorking(Quantity<Area> area) {
-        double m2 = areaM2(area);
-        return Working.group(
-                "Units and joints",
-                List.of(
-                        Working.of(MasonryFormulas.COUNT, unitsIn(area), m2, cellM2).because(cellWorking()),
-                        Working.of(MasonryFormulas.BED_LENGTH, bedJointM(area), m2, heightM, bed.widthM()),
-                        Working.of(MasonryFormulas.HEAD_LENGTH, headJointM(area), m2, lengthM, head.widthM())));
+    public JointSection headSection() {
+        return JointSection.of(head);
     }
 
     @Override

@@ -10,7 +10,7 @@ import io.github.bedjoint.working.Working;
  * <p>A stretch is a share of length: 0 is none, 1 is twice the length. It is never the area's ratio less one, since a film gives way in length.
  * All surfaces are immutable values.
  */
-public sealed interface Surface extends Explained permits FlatSurface, MasonrySurface {
+public sealed interface Surface extends Explained permits FlatSurface, GridSurface, MasonrySurface, ProfileSurface, SpotSurface {
     /**
      * Developed area ratio r: area along the texture divided by the area seen from the front, 1 + Sdr (ISO 25178-2).
      *
@@ -24,7 +24,23 @@ public sealed interface Surface extends Explained permits FlatSurface, MasonrySu
      *
      * @return a share of length, 0 or more
      */
-    double localStretch();
+    default double localStretch() {
+        return Math.max(localStretchUp(), localStretchAlong());
+    }
+
+    /**
+     * The stretch up the wall that the steepest place asks for, such as a bed joint.
+     *
+     * @return a share of length, 0 or more
+     */
+    double localStretchUp();
+
+    /**
+     * The stretch along the wall that the steepest place asks for, such as a head joint.
+     *
+     * @return a share of length, 0 or more
+     */
+    double localStretchAlong();
 
     /**
      * The stretch up the wall when the film slides until it is even: length along the texture divided by height, less one.

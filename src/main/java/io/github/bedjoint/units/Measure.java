@@ -45,9 +45,13 @@ public enum Measure {
             ShopUnits.KELVIN, List.of(new Shown("°C", 1, 0)), List.of(new Shown("°F", 1.8, 0))) {
         @Override
         double shown(double inner, Shown as, UnitStyle style) {
-            return style == UnitStyle.METRIC ? inner - 273.15 : inner * 1.8 - 459.67;
+            // To a millionth of a degree: what the subtraction leaves behind it must not show where zero is meant.
+            return Math.rint((style == UnitStyle.METRIC ? inner - 273.15 : inner * 1.8 - 459.67) * 1e6) / 1e6;
         }
     },
+    /** A difference between two temperatures in kelvin. */
+    TEMPERATURE_INTERVAL(
+            ShopUnits.KELVIN, List.of(new Shown("K", 1, 0)), List.of(new Shown("°F", 1.8, 0))),
     /** A speed in metres per second. */
     SPEED(
             ShopUnits.METRE_PER_SECOND,

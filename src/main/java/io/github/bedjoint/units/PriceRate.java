@@ -2,7 +2,9 @@ package io.github.bedjoint.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.EnumSet;
 import java.util.Objects;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.joda.money.BigMoney;
@@ -13,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A price per quantity, such as EUR 7.90 per square metre, that can be multiplied only by a quantity of its own kind.
  *
- * <p>Stored are the amount and the unit as given, both exact. Zero is allowed, a negative price is refused: a reduction is a line of
+ * <p>Stored are the amount and the unit as given, both exact. {@link #parse} reads what {@link #toString} writes. Zero is allowed, a negative price is refused: a reduction is a line of
  * its own. Two rates are equal when they have the same currency and the same price per inner unit to 28 digits, so EUR 1 per
  * yard equals EUR 1 per 3 ft. Immutable.
  *
@@ -21,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PriceRate<Q extends Quantity<Q>> {
     private static final BigDecimal HIGHEST = new BigDecimal("1000000000");
+    private static final int MOST_DECIMALS = 60;
+    private static final Set<Measure> PRICED =
+            EnumSet.of(Measure.LENGTH, Measure.AREA, Measure.TIME, Measure.MASS, Measure.VOLUME, Measure.NUMBER);
     private static final MathContext COMPARED = new MathContext(28);
 
     private final BigMoney amount;
@@ -38,11 +43,11 @@ public final class PriceRate<Q extends Quantity<Q>> {
     /**
      * A price per unit.
      *
-     * @param amount the price of one unit, 0 to a thousand million, any number of decimals
-     * @param per    the unit, one of {@link ShopUnits} (or of {@link Read})
+     * @param amount the price of one unit, 0 to a thousand million, with at most 60 decimals
+     * @param per    the unit of length, area, time, mass, volume or number, one of {@link ShopUnits}
      * @param <Q>    what the price is per
      * @return the rate
-     * @throws RefusedException if the amount is negative or huge, or the unit is not in the table
+     * @throws RefusedException if the amount is negative, huge or finer, or the unit is another
      */
     public static <Q extends Quantity<Q>> PriceRate<Q> of(BigMoneyProvider amount, Unit<Q> per) {
         BigMoney money = amount.toBigMoney();
@@ -50,19 +55,40 @@ public final class PriceRate<Q extends Quantity<Q>> {
             throw new RefusedException(
                     "price", money.toString(), "must be from 0 to " + HIGHEST.toPlainString(), "Maybe a reduction was meant: make it a line.");
         }
-        UnitTable.Entry entry = UnitTable.find(per);
-        if (entry == null) {
-            throw new RefusedException("price unit", per.toString(), "must be a unit of ShopUnits", "Maybe use metres or feet.");
+        if (money.getScale() > MOST_DECIMALS) {
+            throw new RefusedException("price", money.toString(), "must have at most " + MOST_DECIMALS + " decimals", "Maybe round it.");
         }
-        return new PriceRate<>(
-                money, per, entry.measure(), money.getAmount().divide(entry.exact(), MathContext.DECIMAL128));
+        UnitTable.Entry entry = UnitTable.find(per);
+        if (entry == null || !PRICED.contains(entry.measure())) {
+            throw new RefusedException(
+                    "price unit",
+                    UnitTable.label(per),
+                    "must be a unit of length, area, time, mass, volume or number of ShopUnits",
+                    "Maybe use metres or feet.");
+        }
+        // Most rates are per inner unit; to divide by one takes as long as by any other number.
+        BigDecimal perInner = entry.exact().equals(BigDecimal.ONE)
+                ? money.getAmount().round(MathContext.DECIMAL128)
+                : money.getAmount().divide(entry.exact(), MathContext.DECIMAL128);
+        return new PriceRate<>(money, per, entry.measure(), perInner);
     }
 
     /**
-     * The price of a quantity, unrounded.
+     * Reads a rate of any kind, when the kind shows only in the unit; {@link Read} has a method for each kind.
+     *
+     * @param text such as {@code EUR 7.90/m2}
+     * @return the rate; its {@link #measure()} tells what it is per
+     * @throws RefusedException if it cannot be read
+     */
+    public static PriceRate<?> parse(String text) {
+        return TextReader.price(PRICED, text);
+    }
+
+    /**
+     * The price of a quantity, unrounded: that of its number in the inner unit, which is a {@code double}.
      *
      * @param quantity how much, of the kind the price is per, not negative
-     * @return the money, exact to 34 digits
+     * @return the money, to 34 digits
      * @throws RefusedException if the quantity is negative, not finite or of another dimension
      */
     public BigMoney times(Quantity<Q> quantity) {
@@ -74,14 +100,14 @@ public final class PriceRate<Q extends Quantity<Q>> {
      * The price of a quantity given in the inner unit of {@link #measure()}, unrounded.
      *
      * @param inner how much, finite
-     * @return the amount, exact to 34 digits
+     * @return the amount, {@link #perInner()} times the shortest decimal that tells the number from its neighbours, to 34 digits
      */
     public BigDecimal cost(double inner) {
         return perInner.multiply(BigDecimal.valueOf(inner), MathContext.DECIMAL128);
     }
 
     /**
-     * The price of one inner unit, unrounded.
+     * The price of one inner unit, to 34 digits.
      *
      * @return the amount per metre, square metre, second, kilogram, cubic metre or piece
      */
@@ -138,7 +164,7 @@ public final class PriceRate<Q extends Quantity<Q>> {
         return Objects.hash(measure, currency(), perInner.round(COMPARED).stripTrailingZeros());
     }
 
-    /** The rate as {@link Read} reads it back: {@code EUR 7.90/m2}. */
+    /** The rate as {@link #parse} reads it back: {@code EUR 7.90/m2}. */
     @Override
     public String toString() {
         return currency().getCode() + " " + amount.getAmount().toPlainString() + "/" + UnitTable.label(per);

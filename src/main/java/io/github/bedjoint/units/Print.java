@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 /** Prints numbers and lengths, the same under every locale. */
 public final class Print {
     private static final long STEPS_PER_SIXTEENTH = 127;
+    private static final int MOST_DECIMALS = 12;
 
     private Print() {}
 
@@ -33,15 +34,20 @@ public final class Print {
      *
      * @param value    a finite number
      * @param decimals how many decimals, 0 to 12
-     * @return its text, such as {@code 12.50}
+     * @return its text, such as {@code 12.50}; zero never has a sign
+     * @throws RefusedException if the number is not finite or the count of decimals is out of range
      */
     public static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            throw new RefusedException("number", Double.toString(value), "must be finite", "Maybe a division by zero came before.");
+        }
+        Door.count("decimals", decimals, 0, MOST_DECIMALS);
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     }
 
     /**
-     * A length for a cut list: millimetres with one decimal, or feet and inches to the nearest 1/16 in.
+     * A length for a cut list: millimetres with one decimal, halves away from zero, or feet and inches to the nearest 1/16 in.
      *
      * @param steps a length in steps
      * @param style the reader's units
@@ -54,7 +60,8 @@ public final class Print {
     }
 
     /**
-     * Feet and inches to the nearest 1/16 in, halves rounded away from zero: {@code 12' 6 1/2"}, {@code 5/8"}, {@code 0"}.
+     * Feet and inches to the nearest 1/16 in, which is never half-way since it is an odd number of steps: {@code 12' 6 1/2"},
+     * {@code 5/8"}, {@code 0"}.
      *
      * @param steps a length in steps
      * @return the text, which {@link Read#length} reads back

@@ -19,11 +19,28 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
     public static final Range BELOW_ONE = new Range(0, false, 1, true);
 
     /**
+     * Checks the ends.
+     *
+     * @param low      the lower end, finite
+     * @param lowOpen  whether the lower end itself is refused
+     * @param high     the upper end, finite and not below the lower
+     * @param highOpen whether the upper end itself is refused
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
+     */
+    public Range {
+        if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
+            throw new RefusedException(
+                    "range", low + " to " + high, "must run from one finite number up to another", "Maybe the ends are the wrong way round.");
+        }
+    }
+
+    /**
      * A range whose ends are accepted.
      *
      * @param low  the lower end, in the inner unit
      * @param high the upper end, in the inner unit
      * @return the range
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
      */
     public static Range closed(double low, double high) {
         return new Range(low, false, high, false);
@@ -35,6 +52,7 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
      * @param low  the lower end, in the inner unit
      * @param high the upper end, in the inner unit
      * @return the range
+     * @throws RefusedException if an end is not finite or the ends are the wrong way round
      */
     public static Range above(double low, double high) {
         return new Range(low, true, high, false);
@@ -48,6 +66,15 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
      */
     public boolean contains(double value) {
         return (lowOpen ? value > low : value >= low) && (highOpen ? value < high : value <= high);
+    }
+
+    /** The value, or the end it misses only by the rounding of a conversion: 140 degF is 60 degC, also where that is the limit. */
+    double snapped(double value) {
+        return isSame(value, low) ? low : isSame(value, high) ? high : value;
+    }
+
+    private static boolean isSame(double value, double end) {
+        return Math.abs(value - end) <= 1e-14 * Math.abs(end);
     }
 
     /** What a refusal says: "must be more than 0 m and at most 10000 m". */

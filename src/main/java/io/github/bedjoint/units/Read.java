@@ -18,8 +18,10 @@ import org.joda.money.Money;
  * {@code EUR 7.90/m2}; the same under every locale.
  *
  * <p>A number is written with a point and without grouping; a comma is refused, since it means different things in different
- * places. A fraction may follow a whole number after a blank. Every value has a unit. The quantity keeps the unit it was written
- * in. What cannot be read is refused with the text, the place and what was expected there.
+ * places, and so is an exponent. A quantity may be a fraction or a whole number, a blank and a fraction; it may have a minus sign,
+ * since only the parameter it is given to knows what is too small. Money has neither. Names of units are written exactly as the
+ * examples and hints show them: {@code m} and {@code M} differ. Every value has a unit. The quantity keeps the unit it was written in.
+ * What cannot be read is refused with the text, the place and what was expected there.
  */
 public final class Read {
     private Read() {}
@@ -146,7 +148,7 @@ public final class Read {
     }
 
     /**
-     * An amount of money, with no more decimals than its currency has.
+     * An amount of money, not negative, with no more decimals than its currency has.
      *
      * @param text a currency code and an amount, such as {@code USD 512.00}
      * @return the money
@@ -155,11 +157,11 @@ public final class Read {
     public static Money money(String text) {
         TextReader reader = new TextReader("amount of money", text);
         CurrencyUnit currency = reader.currency();
-        BigDecimal amount = reader.decimal();
+        BigDecimal amount = reader.digits(true);
         reader.end();
         if (amount.stripTrailingZeros().scale() > currency.getDecimalPlaces()) {
             throw reader.refused(
-                    "has at most " + currency.getDecimalPlaces() + " decimals in " + currency.getCode(), "Maybe a rate was meant.");
+                    "must have at most " + currency.getDecimalPlaces() + " decimals in " + currency.getCode(), "Maybe a rate was meant.");
         }
         return Money.of(currency, amount.setScale(currency.getDecimalPlaces()));
     }

@@ -14,20 +14,27 @@ import javax.measure.quantity.Length;
 public final class Steps {
     /** Steps in a metre. */
     public static final long PER_METRE = 80_000;
-    /** The longest length that is counted: 10 km. */
+    /** The longest length of a wall or a roll: 10 km. */
     public static final long MAX = 10_000 * PER_METRE;
 
     private static final double SAME = 1e-5;
+    /** Beyond it the rounding of a double is coarser than {@link #SAME}. */
+    private static final double LONGEST_M = 1_000_000;
 
     private Steps() {}
 
     /**
      * Steps that hold a length to be cut: the next whole step up.
      *
-     * @param metres a length in metres, finite
-     * @return whole steps, not shorter than the length
+     * @param metres a length in metres, at most 1000 km either way
+     * @return whole steps, not shorter than the length but for the rounding of a {@code double}
+     * @throws RefusedException if the length is longer or not a number
      */
     public static long up(double metres) {
+        if (!(Math.abs(metres) <= LONGEST_M)) {
+            throw new RefusedException(
+                    "length", metres + " m", "must be at most 1000 km to be counted in steps", "Maybe a division by zero came before.");
+        }
         double steps = metres * PER_METRE;
         long nearest = Math.round(steps);
         return Math.abs(steps - nearest) <= SAME ? nearest : (long) Math.ceil(steps);
@@ -36,8 +43,9 @@ public final class Steps {
     /**
      * Steps that a length in stock offers: the next whole step down.
      *
-     * @param metres a length in metres, finite
-     * @return whole steps, not longer than the length
+     * @param metres a length in metres, at most 1000 km either way
+     * @return whole steps, not longer than the length but for the rounding of a {@code double}
+     * @throws RefusedException if the length is longer or not a number
      */
     public static long down(double metres) {
         return -up(-metres);
@@ -46,8 +54,9 @@ public final class Steps {
     /**
      * Whether a length falls on a whole step, so that nothing was rounded.
      *
-     * @param metres a length in metres, finite
+     * @param metres a length in metres, at most 1000 km either way
      * @return true for every multiple of 12.5 micrometres
+     * @throws RefusedException if the length is longer or not a number
      */
     public static boolean isExact(double metres) {
         return up(metres) == down(metres);

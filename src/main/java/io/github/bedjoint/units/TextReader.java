@@ -2,6 +2,9 @@ package io.github.bedjoint.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.apache.commons.lang3.StringUtils;
@@ -12,40 +15,67 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one value from left to right and remembers where it stands, so that a refusal can say so. */
 final class TextReader {
-    private static final int LONGEST = 60;
+    private static final int LONGEST = 100;
     private static final int MOST_DIGITS = 18;
 
     private final String what;
+    private final String given;
     private final String text;
     private int at;
 
     TextReader(String what, @Nullable String text) {
-        if (text == null || text.isBlank()) {
+        if (text == null || plain(text).isBlank()) {
             throw new RefusedException(what, text == null ? "absent" : "blank", "must be written out", "Maybe it was forgotten.");
         }
         if (text.length() > LONGEST) {
             throw new RefusedException(
                     what,
-                    "'" + StringUtils.abbreviate(text, 30) + "'",
+                    "'" + StringUtils.abbreviate(printable(text), 30) + "'",
                     "must have at most " + LONGEST + " characters",
                     "Maybe two fields ran together.");
         }
         this.what = what;
-        // Typographic primes and quotation marks mean feet and inches just the same.
-        this.text = StringUtils.replaceChars(text, "′’″”", "''\"\"");
+        this.given = printable(text);
+        this.text = plain(text);
         blanks();
+    }
+
+    /** Typographic primes and quotation marks mean feet and inches just the same; any space is a blank. One character for one. */
+    static String plain(String text) {
+        StringBuilder plain = new StringBuilder(StringUtils.replaceChars(text, "′’″”", "''\"\""));
+        for (int i = 0; i < plain.length(); i++) {
+            if (Character.isWhitespace(plain.charAt(i)) || Character.isSpaceChar(plain.charAt(i))) {
+                plain.setCharAt(i, ' ');
+            }
+        }
+        return plain.toString();
+    }
+
+    /** The text with a question mark for every control character. */
+    static String printable(String text) {
+        StringBuilder printable = new StringBuilder(text);
+        for (int i = 0; i < printable.length(); i++) {
+            if (Character.isISOControl(printable.charAt(i))) {
+                printable.setCharAt(i, '?');
+            }
+        }
+        return printable.toString();
     }
 
     static <Q extends Quantity<Q>> Quantity<Q> quantity(Measure measure, String what, @Nullable String text) {
         TextReader reader = new TextReader(what, text);
         boolean negative = reader.take('-');
         BigDecimal value = reader.decimal();
-        UnitTable.Entry entry = reader.unit(measure);
+        Set<Measure> measures = EnumSet.of(measure);
+        UnitTable.Entry entry = reader.unit(measures);
         if (entry.unit() == ShopUnits.FOOT && reader.at < reader.text.length()) {
             BigDecimal feet = value;
             int start = reader.at;
+            if (feet.stripTrailingZeros().scale() > 0) {
+                throw reader.refused("must end here, since inches follow whole feet only", "Maybe leave the second part away.");
+            }
             value = reader.decimal();
-            entry = reader.unit(measure);
+            entry = reader.unit(measures);
             if (entry.unit() != ShopUnits.INCH || value.compareTo(BigDecimal.valueOf(12)) >= 0) {
                 reader.at = start;
                 throw reader.refused("must go on after the feet with less than 12 inches", "Maybe leave the second part away.");
@@ -58,25 +88,32 @@ final class TextReader {
         return Door.of((negative ? value.negate() : value).doubleValue(), unit);
     }
 
+    @SuppressWarnings("unchecked") // as above
     static <Q extends Quantity<Q>> PriceRate<Q> price(Measure per, @Nullable String text) {
+        return (PriceRate<Q>) price(EnumSet.of(per), text);
+    }
+
+    /** A price per any of these. */
+    static PriceRate<?> price(Set<Measure> per, @Nullable String text) {
         TextReader reader = new TextReader("price", text);
         CurrencyUnit currency = reader.currency();
-        BigDecimal amount = reader.decimal();
+        BigDecimal amount = reader.digits(true);
         if (!reader.take('/')) {
-            throw reader.refused("must go on with '/' and a unit", "Maybe one of: " + UnitTable.names(per) + ".");
+            throw reader.refused("must go on with '/' and a unit", oneOf(per));
         }
         UnitTable.Entry entry = reader.unit(per);
         reader.end();
-        @SuppressWarnings("unchecked") // as above
-        Unit<Q> unit = (Unit<Q>) entry.unit();
-        return PriceRate.of(BigMoney.of(currency, amount), unit);
+        return PriceRate.of(BigMoney.of(currency, amount), entry.unit());
+    }
+
+    private static String oneOf(Set<Measure> measures) {
+        return measures.stream().map(UnitTable::names).collect(Collectors.joining(", ", "Maybe one of: ", "."));
     }
 
     /** A number with a point, a fraction, or a whole number and a fraction. */
     BigDecimal decimal() {
         BigDecimal first = digits(true);
-        if (isFraction(first)) {
-            take('/');
+        if (first.scale() <= 0 && take('/')) {
             return over(first);
         }
         int mark = at;
@@ -90,11 +127,6 @@ final class TextReader {
         return first;
     }
 
-    /** A slash between whole numbers; a slash before a unit belongs to a rate. */
-    private boolean isFraction(BigDecimal first) {
-        return first.scale() <= 0 && text.startsWith("/", at) && at + 1 < text.length() && Character.isDigit(text.charAt(at + 1));
-    }
-
     private BigDecimal over(BigDecimal numerator) {
         int mark = at;
         BigDecimal denominator = digits(false);
@@ -105,14 +137,17 @@ final class TextReader {
         return numerator.divide(denominator, MathContext.DECIMAL128);
     }
 
-    private BigDecimal digits(boolean pointAllowed) {
+    /** Digits with at most one point; 18 of them before it. */
+    BigDecimal digits(boolean pointAllowed) {
         int start = at;
         boolean point = false;
         int count = 0;
+        int whole = 0;
         while (at < text.length()) {
             char c = text.charAt(at);
             if (c >= '0' && c <= '9') {
                 count++;
+                whole += point ? 0 : 1;
             } else if (c == '.' && pointAllowed && !point) {
                 point = true;
             } else if (c == ',') {
@@ -122,32 +157,33 @@ final class TextReader {
             }
             at++;
         }
-        if (count == 0 || text.charAt(at - 1) == '.') {
+        if (count > 0 && text.charAt(at - 1) == '.') {
+            throw refused("must have a digit after the point", "");
+        }
+        if (count == 0) {
             at = start;
             throw refused("must have a number", "");
         }
-        if (count > MOST_DIGITS) {
+        if (whole > MOST_DIGITS) {
             at = start;
-            throw refused("must have at most " + MOST_DIGITS + " digits", "");
+            throw refused("must have at most " + MOST_DIGITS + " digits before the point", "");
         }
         BigDecimal number = new BigDecimal(text.substring(start, at));
         blanks();
         return number;
     }
 
-    UnitTable.Entry unit(Measure measure) {
+    UnitTable.Entry unit(Set<Measure> measures) {
         int end = at;
         while (end < text.length() && !isNumber(text.charAt(end), end)) {
             end++;
         }
-        String name = text.substring(at, end).strip().replaceAll("\\s+", " ").replaceAll(" ?/ ?", "/");
+        String name = text.substring(at, end).strip().replaceAll(" +", " ").replaceAll(" ?/ ?", "/");
         UnitTable.Entry entry = UnitTable.named(name);
-        if (entry == null || entry.measure() != measure) {
-            String hint = "Maybe one of: " + UnitTable.names(measure) + ".";
-            throw refused(name.isEmpty() ? "must go on with a unit" : "must have another unit than '" + name + "'", hint);
+        if (entry == null || !measures.contains(entry.measure())) {
+            throw refused(name.isEmpty() ? "must go on with a unit" : "must have another unit than '" + name + "'", oneOf(measures));
         }
         at = end;
-        blanks();
         return entry;
     }
 
@@ -160,7 +196,7 @@ final class TextReader {
         int end = Math.min(at + 3, text.length());
         String code = text.substring(at, end);
         try {
-            if (code.length() == 3 && (end == text.length() || !Character.isLetter(text.charAt(end)))) {
+            if (code.length() == 3 && code.chars().allMatch(c -> c >= 'A' && c <= 'Z') && (end == text.length() || !Character.isLetter(text.charAt(end)))) {
                 CurrencyUnit currency = CurrencyUnit.of(code);
                 at = end;
                 blanks();
@@ -188,12 +224,12 @@ final class TextReader {
     }
 
     RefusedException refused(String limit, String hint) {
-        String place = at >= text.length() ? " at its end" : " at character " + (at + 1) + " ('" + text.substring(at) + "')";
-        return new RefusedException(what, "'" + text + "'", limit + place, hint);
+        String place = at >= text.length() ? " at its end" : " at character " + (at + 1) + " ('" + given.substring(at) + "')";
+        return new RefusedException(what, "'" + given + "'", limit + place, hint);
     }
 
     private void blanks() {
-        while (at < text.length() && (Character.isWhitespace(text.charAt(at)) || Character.isSpaceChar(text.charAt(at)))) {
+        while (at < text.length() && text.charAt(at) == ' ') {
             at++;
         }
     }

@@ -1,65 +1,57 @@
 package io.github.bedjoint.working;
 
 import io.github.bedjoint.units.UnitStyle;
-import java.io.StringWriter;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
+import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
-/** Lays a working out as nested {@code details}; the JDK's XML writer does the escaping. */
+/** Lays a working out as nested {@code details}. With a list of sources each is named once there and referred to by number. */
 final class HtmlPrinter {
     private final Shown shown;
+    private final Markup out;
+    private final @Nullable List<Source> sources;
 
-    HtmlPrinter(UnitStyle style) {
-        shown = new Shown(style);
+    HtmlPrinter(UnitStyle style, Markup out, @Nullable List<Source> sources) {
+        this.shown = new Shown(style);
+        this.out = out;
+        this.sources = sources;
     }
 
-    String print(Working working) {
-        StringWriter text = new StringWriter();
-        try {
-            XMLStreamWriter out = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
-            print(working, out, null);
-            out.close();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException("a text in memory could not be written", e);
-        }
-        return text.toString();
+    void print(Working working) {
+        print(working, null);
     }
 
-    private void print(Working working, XMLStreamWriter out, @Nullable CurrencyUnit outer) throws XMLStreamException {
+    private void print(Working working, @Nullable CurrencyUnit outer) {
         CurrencyUnit currency = working.currency().orElse(outer);
-        if (shown.isRepeated(working)) {
-            element(out, "p", working.title() + ": " + shown.result(working, currency) + " (shown above)");
+        if (shown.isRepeated(working, currency)) {
+            out.element("p", working.title() + ": " + shown.result(working, currency) + " (shown above)");
             return;
         }
-        out.writeStartElement("details");
+        out.open("details");
         String result = shown.result(working, currency);
-        element(out, "summary", working.title() + (result.isEmpty() ? "" : ": " + result));
-        if (working.formula().isPresent()) {
-            Formula formula = working.formula().get();
-            element(out, "p", formula.toString());
-            element(out, "p", formula.result().name() + " = " + shown.substituted(working, currency));
-            out.writeStartElement("ul");
-            for (String letter : shown.letters(working, currency)) {
-                element(out, "li", letter);
-            }
-            out.writeEndElement();
-            element(out, "p", "Source: " + formula.source());
-        }
+        out.element("summary", working.title() + (result.isEmpty() ? "" : ": " + result));
+        working.formula().ifPresent(formula -> print(formula, working, currency));
         if (!working.note().isEmpty()) {
-            element(out, "p", working.note());
+            out.element("p", working.note());
         }
-        for (Working part : working.parts()) {
-            print(part, out, currency);
-        }
-        out.writeEndElement();
+        working.parts().forEach(part -> print(part, currency));
+        out.close();
     }
 
-    private static void element(XMLStreamWriter out, String name, String text) throws XMLStreamException {
-        out.writeStartElement(name);
-        out.writeCharacters(text);
-        out.writeEndElement();
+    private void print(Formula formula, Working working, @Nullable CurrencyUnit currency) {
+        out.element("p", formula.toString());
+        out.element("p", formula.result().name() + " = " + shown.substituted(working, currency));
+        out.open("ul");
+        shown.letters(working, currency).forEach(letter -> out.element("li", letter));
+        out.close();
+        if (sources == null) {
+            out.element("p", "Source: " + formula.source());
+            return;
+        }
+        if (!sources.contains(formula.source())) {
+            sources.add(formula.source());
+        }
+        int number = sources.indexOf(formula.source()) + 1;
+        out.open("p").text("Source: ").element("a", "no. " + number, "href", "#source-" + number).close();
     }
 }

@@ -17,15 +17,27 @@ final class Shown {
     private static final Pattern NAME = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
 
     private final UnitStyle style;
-    private final Set<String> before = new HashSet<>();
+    private final Set<List<Object>> before = new HashSet<>();
 
     Shown(UnitStyle style) {
         this.style = style;
     }
 
-    /** Whether the same figure of the same thing was shown further up, so that it need not be shown again. */
-    boolean isRepeated(Working working) {
-        return working.formula().isPresent() && !before.add(working.title() + working.result() + working.values());
+    /** Whether the same figure of the same thing, come about in the same way, was shown further up. */
+    boolean isRepeated(Working working, @Nullable CurrencyUnit currency) {
+        return working.formula().isPresent() && !before.add(content(working, currency));
+    }
+
+    private static List<Object> content(Working working, @Nullable CurrencyUnit outer) {
+        CurrencyUnit currency = working.currency().orElse(outer);
+        return List.of(
+                working.title(),
+                working.formula().map(Formula::id),
+                working.result(),
+                working.values(),
+                Optional.ofNullable(currency),
+                working.note(),
+                working.parts().stream().map(part -> content(part, currency)).toList());
     }
 
     String result(Working working, @Nullable CurrencyUnit currency) {
@@ -33,7 +45,10 @@ final class Shown {
         return formula.isEmpty() ? "" : print(formula.get().result(), working.result().orElseThrow(), currency);
     }
 
-    /** The right-hand side with the values in place of the letters; for a sum the count and the first terms. */
+    /**
+     * The right-hand side with the values in place of the letters, in brackets where a sign or a power asks for it; for a sum the count
+     * and the first terms.
+     */
     String substituted(Working working, @Nullable CurrencyUnit currency) {
         Formula formula = working.formula().orElseThrow();
         if (working.isSum()) {
@@ -51,6 +66,8 @@ final class Shown {
             for (int i = 0; i < formula.symbols().size(); i++) {
                 if (formula.symbols().get(i).name().equals(name.group())) {
                     value = print(formula.symbols().get(i), working.values().get(i), currency);
+                    boolean power = formula.text().substring(name.end()).stripLeading().startsWith("^");
+                    value = power || value.contains("-") ? "(" + value + ")" : value;
                 }
             }
             name.appendReplacement(line, Matcher.quoteReplacement(value));

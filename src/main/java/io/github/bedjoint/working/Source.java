@@ -1,6 +1,9 @@
 package io.github.bedjoint.working;
 
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.RefusedException;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /**
  * Where a rule or a figure comes from. A source is never blank.
@@ -48,7 +51,7 @@ public record Source(Kind kind, String citation) {
      *
      * @param kind     what stands behind it
      * @param citation the document, or what the rule rests on; not blank
-     * @throws io.github.bedjoint.units.RefusedException if the citation is blank
+     * @throws RefusedException if the citation is blank
      */
     public Source {
         citation = Door.text("source", citation);
@@ -95,6 +98,16 @@ public record Source(Kind kind, String citation) {
     }
 
     /**
+     * A measured rule or figure.
+     *
+     * @param how by whom and how it was measured
+     * @return the source
+     */
+    public static Source measured(String how) {
+        return new Source(Kind.MEASURED, how);
+    }
+
+    /**
      * The shop's own figure.
      *
      * @param origin where the shop has it from
@@ -114,7 +127,27 @@ public record Source(Kind kind, String citation) {
         return new Source(Kind.ASSUMED, why);
     }
 
-    /** The kind and the citation: {@code geometry: area of a polygon}. */
+    /**
+     * Reads what {@link #toString} writes.
+     *
+     * @param text the kind's words, a colon and the citation
+     * @return the source
+     * @throws RefusedException if it begins with no kind or cites nothing
+     */
+    public static Source parse(String text) {
+        for (Kind kind : Kind.values()) {
+            if (text.startsWith(kind.words() + ":")) {
+                return new Source(kind, text.substring(kind.words().length() + 1));
+            }
+        }
+        throw new RefusedException(
+                "source",
+                "'" + text + "'",
+                "must begin with one of " + Arrays.stream(Kind.values()).map(Kind::words).collect(Collectors.joining("; ")),
+                "Maybe put 'the shop's own: ' before it.");
+    }
+
+    /** The kind and the citation, which {@link #parse} reads back: {@code geometry: area of a polygon}. */
     @Override
     public String toString() {
         return kind.words() + ": " + citation;

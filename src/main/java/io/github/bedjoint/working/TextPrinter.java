@@ -21,7 +21,7 @@ final class TextPrinter {
     private void print(Working working, String indent, @Nullable CurrencyUnit outer) {
         CurrencyUnit currency = working.currency().orElse(outer);
         String inner = indent + "  ";
-        if (shown.isRepeated(working)) {
+        if (shown.isRepeated(working, currency)) {
             line(indent, working.title() + ": " + shown.result(working, currency) + " (shown above)");
             return;
         }

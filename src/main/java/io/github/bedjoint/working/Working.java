@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * How a figure came about: a formula with the values that were put in, and the working of those values; or a heading over several.
  *
  * <p>An immutable tree. Values are in inner units, exactly as the result stored them; money is decimal. A part explains the letter
- * that its own formula gives; parts that give no letter of this formula are shown after it.
+ * that its own formula gives, or belongs to the heading. Printed are the formula with its values first, then the parts.
  */
 public final class Working {
     private final String title;
@@ -66,7 +67,7 @@ public final class Working {
      * @throws IllegalArgumentException if the formula is not the sum of its one symbol
      */
     public static Working sum(Formula formula, Number total, List<? extends Number> terms) {
-        if (formula.symbols().size() != 1 || !formula.text().equals("sum(" + formula.symbols().get(0).name() + ")")) {
+        if (!isSum(formula)) {
             throw new IllegalArgumentException(formula.id() + " is not a plain sum");
         }
         return new Working(formula.title(), formula, total, List.copyOf(terms), List.of(), null, "");
@@ -106,7 +107,7 @@ public final class Working {
     }
 
     /**
-     * The same with a remark for the reader, such as a rounding that took place before.
+     * The same with a remark for the reader, such as a rounding that took place before, in place of any it had.
      *
      * @param words one sentence
      * @return a new working
@@ -116,7 +117,7 @@ public final class Working {
     }
 
     /**
-     * The same with the currency in which money in it and below it is printed.
+     * The same with the currency in which money in it and below it is printed; a part that names its own keeps it.
      *
      * @param money the currency
      * @return a new working
@@ -139,6 +140,22 @@ public final class Working {
                 .map(part -> currency != null && part.currency == null ? part.in(currency) : part)
                 .flatMap(part -> part.find(id).stream())
                 .findFirst();
+    }
+
+    /**
+     * The same without the figures of certain formulas and what explains them, such as those that show money.
+     *
+     * @param hidden which formulas are left out
+     * @return a new working, or empty where this is itself such a figure or a heading over nothing else
+     */
+    public Optional<Working> without(Predicate<Formula> hidden) {
+        if (formula != null && hidden.test(formula)) {
+            return Optional.empty();
+        }
+        List<Working> kept = parts.stream().flatMap(part -> part.without(hidden).stream()).toList();
+        return formula == null && kept.isEmpty() && !parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Working(title, formula, result, values, kept, currency, note));
     }
 
     /**
@@ -206,7 +223,11 @@ public final class Working {
 
     /** Whether the values are the terms of one sum. */
     boolean isSum() {
-        return formula != null && formula.symbols().size() == 1 && formula.text().startsWith("sum(");
+        return formula != null && isSum(formula);
+    }
+
+    private static boolean isSum(Formula formula) {
+        return formula.symbols().size() == 1 && formula.text().equals("sum(" + formula.symbols().get(0).name() + ")");
     }
 
     /**
@@ -226,7 +247,20 @@ public final class Working {
      * @return the fragment
      */
     public String html(UnitStyle style) {
-        return new HtmlPrinter(style).print(this);
+        Markup out = new Markup();
+        new HtmlPrinter(style, out, null).print(this);
+        return out.toString();
+    }
+
+    /**
+     * Writes the working into a page as nested {@code details}; each source is listed once and referred to by number.
+     *
+     * @param out     the page
+     * @param style   the reader's units
+     * @param sources collects the sources; a text refers to the n-th, from 1, as {@code #source-n}
+     */
+    public void write(Markup out, UnitStyle style, List<Source> sources) {
+        new HtmlPrinter(style, out, sources).print(this);
     }
 
     /** The working as plain text in metric units. */

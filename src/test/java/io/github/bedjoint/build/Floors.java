@@ -35,6 +35,7 @@ final class Floors {
             Map.entry("labour", 5),
             Map.entry("schedule", 6),
             Map.entry("price", 6),
+            Map.entry("calibration", 6),
             Map.entry("job", 7),
             Map.entry("risk", 8),
             Map.entry("drawing", 9),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.WorkingCheck;
+import java.util.HashMap;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -17,7 +18,7 @@ class DewPointProperties {
         DewPoint dewPoint = DewPoint.of(Door.of(air, ShopUnits.CELSIUS), humidity);
         assertThat(dewPoint.celsius()).isLessThan(air);
         assertThat(DewPoint.of(Door.of(air, ShopUnits.CELSIUS), humidity + 0.01).celsius()).isGreaterThan(dewPoint.celsius());
-        WorkingCheck.check(SpreadRule.FIVE_FAHRENHEIT.working(dewPoint));
+        WorkingCheck.check(SpreadRule.FIVE_FAHRENHEIT.working(dewPoint), new HashMap<>());
     }
 
     @Property

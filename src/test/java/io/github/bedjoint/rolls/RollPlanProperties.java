@@ -2,6 +2,7 @@ package io.github.bedjoint.rolls;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
@@ -9,18 +10,42 @@ import net.jqwik.api.Property;
 class RollPlanProperties {
 
     @Property
-    void plan_anyRolls_isValidAndBoundNeverCrossesTheOptimum(@ForAll long seed) {
+    void plan_anyRolls_isTheCheapestAndProven(@ForAll long seed) {
         verify(SmallJobs.any(seed));
     }
 
     @Property
-    void plan_leadTailAndGap_isValidAndBoundNeverCrossesTheOptimum(@ForAll long seed) {
+    void plan_leadTailAndGap_isTheCheapestAndProven(@ForAll long seed) {
         verify(SmallJobs.withTerms(seed));
     }
 
     @Property
-    void plan_remnantCredit_isValidAndBoundNeverCrossesTheOptimum(@ForAll long seed) {
+    void plan_remnantCredit_isTheCheapestAndProven(@ForAll long seed) {
         verify(SmallJobs.withRemnants(seed));
+    }
+
+    @Property
+    void plan_oneLotPerWall_isTheCheapestAndProven(@ForAll long seed) {
+        verify(SmallJobs.withLots(seed));
+    }
+
+    @Property
+    void plan_workOver_isStillValidAndTheBoundNeverCrossesTheOptimum(@ForAll long seed) {
+        Random random = new Random(seed);
+        SmallJobs.Job job = random.nextBoolean() ? SmallJobs.withLots(seed) : SmallJobs.withRemnants(seed);
+        RollPlan plan = RollPlanner.withDefaults()
+                .withTerms(job.terms())
+                .withWorkLimit(1 + random.nextInt(400))
+                .plan(job.cuts(), job.stock());
+        long best = job.best();
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+        if (best == Exhaustive.NONE) {
+            assertThat(plan.isFeasible()).isFalse();
+        } else {
+            assertThat(plan.stop()).isNotEqualTo(Stop.INFEASIBLE);
+            assertThat(plan.lowerBound()).isLessThanOrEqualTo(best);
+            assertThat(!plan.isFeasible() || plan.cost() >= best).isTrue();
+        }
     }
 
     private static void verify(SmallJobs.Job job) {
@@ -28,13 +53,11 @@ class RollPlanProperties {
         long best = job.best();
         assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
         if (best == Exhaustive.NONE) {
-            assertThat(plan.isFeasible()).isFalse();
-            return;
-        }
-        assertThat(plan.stop()).isNotEqualTo(Stop.INFEASIBLE);
-        assertThat(plan.lowerBound()).isLessThanOrEqualTo(best);
-        if (plan.isFeasible()) {
-            assertThat(plan.cost()).isGreaterThanOrEqualTo(best);
+            assertThat(plan.stop()).isEqualTo(Stop.INFEASIBLE);
+        } else {
+            assertThat(plan.stop()).isEqualTo(Stop.PROVEN);
+            assertThat(plan.cost()).isEqualTo(best);
+            assertThat(plan.lowerBound()).isEqualTo(best);
         }
     }
 }

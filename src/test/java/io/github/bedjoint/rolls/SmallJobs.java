@@ -63,4 +63,14 @@ final class SmallJobs {
                 job.stock(),
                 new CuttingTerms(t.leadSteps(), t.tailSteps(), t.gapSteps(), rule, LotRule.ANY));
     }
+
+    static Job withLots(long seed) {
+        Job job = withTerms(seed);
+        CuttingTerms t = job.terms();
+        return new Job(
+                job.cuts(),
+                job.stock(),
+                new CuttingTerms(
+                        t.leadSteps(), t.tailSteps(), t.gapSteps(), RemnantRule.none(), LotRule.ONE_LOT_PER_WALL));
+    }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.WorkingCheck;
+import java.util.HashMap;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -38,8 +39,8 @@ class MasonrySurfaceProperties {
     @Property
     void working_anyWall_textEqualsCode(@ForAll("walls") Walls wall) {
         for (MasonrySurface surface : new MasonrySurface[] {wall.inMillimetres(), wall.headsAsBeds()}) {
-            WorkingCheck.check(surface.working());
-            WorkingCheck.check(surface.stretchWorking());
+            WorkingCheck.check(surface.working(), new HashMap<>());
+            WorkingCheck.check(surface.stretchWorking(), new HashMap<>());
         }
     }
 

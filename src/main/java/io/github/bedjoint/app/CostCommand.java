@@ -1,0 +1,160 @@
+package io.github.bedjoint.app;
+
+import io.github.bedjoint.drawing.Copy;
+import io.github.bedjoint.drawing.JobPage;
+import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.jobfile.JobFile;
+import io.github.bedjoint.jobfile.JobResult;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Working;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Costs one job and prints its sheet. */
+@Command(
+        name = "cost",
+        mixinStandardHelpOptions = true,
+        description = "Costs a job and prints the job sheet.",
+        footer = {
+            "",
+            "Examples:",
+            "  bedjoint cost job.json",
+            "  bedjoint cost job.json --units imperial --show-working rolls.yield",
+            "  bedjoint cost - --format json < job.json",
+            "  bedjoint cost - --lines < jobs.jsonl > answers.jsonl",
+            "  bedjoint cost job.json --format html --copy crew > crew.html"
+        })
+final class CostCommand implements Callable<Integer> {
+    /** How the result is printed. */
+    enum Format {
+        /** A sheet for people. */
+        TEXT,
+        /** One JSON object. */
+        JSON,
+        /** One page of HTML with drawings. */
+        HTML
+    }
+
+    private static final String ALL = "all";
+
+    private final InputStream in;
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
+    private String file = "";
+
+    @Option(names = "--format", paramLabel = "text|json|html", description = "How to print the result (default: text).")
+    private Format format = Format.TEXT;
+
+    @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
+    private UnitStyle units = UnitStyle.METRIC;
+
+    @Option(
+            names = "--copy",
+            paramLabel = "shop|crew|customer",
+            description = "For whom the HTML page is: the crew sees no prices, the customer no costs (default: shop).")
+    private @Nullable Copy copy;
+
+    @Option(
+            names = "--show-working",
+            arity = "0..1",
+            fallbackValue = ALL,
+            paramLabel = "FIGURE",
+            description = "Show how all figures came about, or one of them by its name, such as rolls.yield.")
+    private @Nullable String figure;
+
+    @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
+    private boolean lines;
+
+    CostCommand(InputStream in, PrintWriter out, PrintWriter err) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        if (copy != null && format != Format.HTML) {
+            return complain("--copy needs --format html: the sheet and the JSON hold everything.");
+        }
+        if (figure != null && format == Format.HTML) {
+            return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
+        }
+        JobCost cost;
+        try {
+            if (lines) {
+                return new LinesRun(reader(), out, units).run();
+            }
+            cost = JobCost.of(JobFile.read(reader()));
+        } catch (RefusedException e) {
+            return complain(e.getMessage());
+        } catch (IOException e) {
+            return complain(Input.complaint(e));
+        }
+        Optional<Working> working = Optional.empty();
+        if (figure != null) {
+            working = figure.equals(ALL) ? Optional.of(cost.working()) : cost.working(figure);
+            if (working.isEmpty()) {
+                return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
+            }
+        }
+        print(cost, working);
+        if (!cost.isPossible()) {
+            err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
+            return Main.IMPOSSIBLE;
+        }
+        return Main.FINE;
+    }
+
+    private Reader reader() throws IOException {
+        InputStream bytes = file.equals("-") ? in : Files.newInputStream(Input.path(file));
+        return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
+    }
+
+    private void print(JobCost cost, Optional<Working> working) {
+        if (format == Format.JSON) {
+            JobResult result = JobResult.of(cost).withUnits(units);
+            out.print(working.isPresent() ? result.withWorking(working.get()) : result);
+        } else if (format == Format.HTML) {
+            out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
+        } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {
+            out.print(working.get().text(units));
+        } else {
+            out.print(new JobSheet(cost, units).text());
+            working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
+        }
+        out.flush();
+    }
+
+    private int complain(String message) {
+        err.println(message);
+        return Main.BAD_INPUT;
+    }
+
+    private static List<String> figures(Working working) {
+        List<String> ids = new ArrayList<>();
+        collect(working, ids);
+        return ids.stream().distinct().sorted().toList();
+    }
+
+    private static void collect(Working working, List<String> ids) {
+        working.formula().map(Formula::id).ifPresent(ids::add);
+        working.parts().forEach(part -> collect(part, ids));
+    }
+}

@@ -1,0 +1,233 @@
+package io.github.bedjoint.app;
+
+import io.github.bedjoint.conditions.Caution;
+import io.github.bedjoint.conditions.Cautions;
+import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.layout.Panel;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.price.PriceBuildUp;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.schedule.Slot;
+import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Verdict;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.joda.money.Money;
+
+/** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
+final class JobSheet {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ROOT);
+    private static final int WIDTH = 100;
+
+    private final JobCost cost;
+    private final UnitStyle style;
+    private final StringBuilder out = new StringBuilder();
+
+    JobSheet(JobCost cost, UnitStyle style) {
+        this.cost = cost;
+        this.style = style;
+    }
+
+    String text() {
+        out.append(cost.job().name()).append('\n');
+        if (!cost.job().note().isEmpty()) {
+            out.append(cost.job().note()).append('\n');
+        }
+        summary();
+        areas();
+        if (cost.layouts().stream().allMatch(PanelLayout::isPossible)) {
+            panels();
+        }
+        if (cost.isPriced()) {
+            rolls("FILM ROLLS TO OPEN", cost.filmPlan());
+            account();
+            cost.laminate().ifPresent(this::laminate);
+            hours();
+            cost.timetable().filter(Timetable::isPossible).ifPresent(this::dates);
+            price(cost.price());
+        }
+        verdicts();
+        cautions();
+        return out.toString();
+    }
+
+    private void heading(String title) {
+        out.append('\n').append(title).append('\n');
+    }
+
+    private void summary() {
+        heading("SUMMARY");
+        if (!cost.isPossible()) {
+            out.append("  The job cannot be done as given:\n");
+            cost.reasons().forEach(reason -> paragraph("  - ", "    ", reason));
+        }
+        Columns rows = new Columns("  ", "ll").row("Visible area", area(cost.areas().visible().getValue()));
+        rows.row("Texture-adjusted area", area(cost.areas().developed().getValue()));
+        rows.row("Panels", Integer.toString(cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum()));
+        if (cost.isPriced()) {
+            rows.row("Film rolls", Integer.toString(cost.filmPlan().rolls().size()));
+            rows.row("Yield", cost.waste().filmYield().toString());
+            rows.row("Paid hours", time(cost.labour().totalPaidS()) + ", " + Measure.TIME_PER_AREA.print(
+                    cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue(), style));
+            rows.row("Days on site", Integer.toString(cost.labour().siteDays().days()));
+            cost.timetable().filter(Timetable::isPossible).ifPresent(t -> rows.row("Hand-over", date(t.handOver())));
+            rows.row("TOTAL", cost.total().toString());
+        }
+        rows.print(out);
+    }
+
+    private void areas() {
+        heading("WALLS AND AREAS");
+        Columns rows = new Columns("  ", "llrrrr").row("wall", "surface", "ratio", "visible", "measured", "developed");
+        for (WallAreas wall : cost.areas().walls()) {
+            rows.row(wall.wall().name(), wall.wall().surface().describe(style), Print.fixed(wall.wall().surface().areaRatio(), 4),
+                    area(wall.visibleM2()), area(wall.measuredM2()), area(wall.developedM2()));
+        }
+        rows.print(out);
+        out.append("  Measured by deducting: ").append(cost.job().deduction()).append('\n');
+    }
+
+    private void panels() {
+        heading("PANELS, IN ORDER OF APPLICATION");
+        for (PanelLayout layout : cost.layouts()) {
+            out.append("  ").append(layout.wall().name()).append(": ").append(layout.panels().size()).append(' ')
+                    .append(layout.direction().toString().toLowerCase(Locale.ROOT)).append(", overlap ")
+                    .append(Print.cut(Steps.up(layout.overlap().getValue().doubleValue()), style)).append(", seams ")
+                    .append(Measure.LENGTH.print(layout.seamM(), style)).append('\n');
+            Columns rows = new Columns("    ", "rrrrr").row("no.", "cut width", "cut length", "from left", "from below");
+            for (Panel panel : layout.panels()) {
+                rows.row(Integer.toString(panel.number()), cut(panel.cutWidthSteps()), cut(panel.cutLengthSteps()),
+                        cut(panel.lowerLeft().xSteps()), cut(panel.lowerLeft().ySteps()));
+            }
+            rows.print(out);
+        }
+    }
+
+    private void rolls(String title, RollPlan plan) {
+        heading(title);
+        Columns rows = new Columns("  ", "rllr").row("no.", "roll", "pieces in cutting order", "left");
+        int number = 0;
+        for (OpenedRoll roll : plan.rolls()) {
+            number++;
+            rows.row(Integer.toString(number), roll.stockId(), String.join(", ", roll.pieces()), cut(roll.remnantSteps()));
+        }
+        rows.print(out);
+        Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
+        Money bound = Money.ofMinor(cost.job().rules().currency(), plan.lowerBound());
+        out.append("  ").append(price).append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + bound).append('\n');
+    }
+
+    private void account() {
+        heading("WHERE THE FILM ENDS");
+        double opened = cost.waste().openedM2();
+        Columns rows = new Columns("  ", "lrr");
+        cost.waste().partsM2().forEach((part, m2) -> {
+            if (m2 > 1e-12) {
+                rows.row(part.title(), area(m2), Print.fixed(100 * m2 / opened, 1) + " %");
+            }
+        });
+        rows.row("film opened", area(opened), "100.0 %").print(out);
+        out.append("  Yield ").append(cost.waste().filmYield()).append(", without kept remnants ")
+                .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
+    }
+
+    private void laminate(LaminatePlan laminate) {
+        rolls("LAMINATE", laminate.plan());
+        out.append("  ").append(Measure.LENGTH.print(laminate.length().getValue(), style)).append(" in ").append(laminate.runs())
+                .append(laminate.runs() == 1 ? " run\n" : " runs\n");
+    }
+
+    private void hours() {
+        heading("HOURS");
+        Columns rows = new Columns("  ", "lrrl").row("task", "paid", "elapsed", "pace from");
+        for (TaskTime task : cost.labour().tasks()) {
+            rows.row(task.task().title(), time(task.paidS()), time(task.elapsedS()), task.task().source().kind().words());
+        }
+        rows.row("daily set-up", time(cost.labour().siteDays().setUpPaidS()), "", "");
+        rows.row("daily travel", time(cost.labour().siteDays().travelPaidS()), "", "");
+        rows.row("all", time(cost.labour().totalPaidS()), "", "").print(out);
+    }
+
+    private void dates(Timetable timetable) {
+        heading("DATES");
+        Columns rows = new Columns("  ", "llll").row("activity", "earliest start", "earliest end", "");
+        for (Slot slot : timetable.slots()) {
+            rows.row(slot.activity().title(), date(slot.earlyStart()), date(slot.earlyEnd()), slot.isCritical() ? "critical" : "");
+        }
+        rows.row("Hand-over", "", date(timetable.handOver()), "").print(out);
+    }
+
+    private void price(PriceBuildUp price) {
+        heading("PRICE");
+        Columns rows = new Columns("  ", "lrrr");
+        for (CostLine line : price.lines()) {
+            rows.row(line.title(), line.rate().measure().print(line.quantity(), style), line.rate().toString(), line.amount().toString());
+        }
+        rows.row("Direct cost", "", "", price.direct().toString());
+        rows.row("Overhead", "", "", price.overhead().toString());
+        rows.row("Contingency", "", "", price.contingency().toString());
+        rows.row("Cost", "", "", price.cost().toString());
+        rows.row(price.isMinimum() ? "Price (minimum)" : "Price", "", "", price.list().toString());
+        if (!price.net().equals(price.list())) {
+            rows.row("Price after discount", "", "", price.net().toString());
+        }
+        rows.row("Tax", "", "", price.tax().toString());
+        rows.row("TOTAL", "", "", price.total().toString()).print(out);
+        out.append("  Margin kept ").append(Print.fixed(100 * price.marginKept(), 1)).append(" % of the price before tax\n");
+    }
+
+    private void verdicts() {
+        heading("VERDICTS");
+        for (Verdict verdict : cost.verdicts(style)) {
+            paragraph("  " + verdict.level() + "  ", "    ", verdict.subject() + ": " + verdict.reason() + " (" + verdict.source() + ")");
+        }
+    }
+
+    private void cautions() {
+        heading("CAUTIONS");
+        paragraph("  ", "  ", Cautions.PREFACE);
+        for (Caution caution : cost.cautions()) {
+            String defers = String.join("; ", caution.defersTo().stream().map(Source::toString).toList());
+            paragraph("  " + caution.title() + ": ", "    ", caution.text() + " (" + defers + ")");
+        }
+    }
+
+    private void paragraph(String first, String next, String text) {
+        StringBuilder line = new StringBuilder(first);
+        for (String word : text.split(" ")) {
+            if (line.length() + word.length() > WIDTH) {
+                out.append(line.toString().stripTrailing()).append('\n');
+                line = new StringBuilder(next);
+            }
+            line.append(word).append(' ');
+        }
+        out.append(line.toString().stripTrailing()).append('\n');
+    }
+
+    private String area(Number m2) {
+        return Print.fixed(m2.doubleValue() / (style == UnitStyle.METRIC ? 1 : 0.09290304), 2) + (style == UnitStyle.METRIC ? " m²" : " ft²");
+    }
+
+    private String cut(long steps) {
+        return Print.cut(steps, style);
+    }
+
+    private static String time(double seconds) {
+        return Print.fixed(seconds / 3600, 2) + " h";
+    }
+
+    private static String date(ZonedDateTime date) {
+        return DATE.format(date);
+    }
+}

@@ -1,0 +1,85 @@
+package io.github.bedjoint.app;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The example app: {@code bedjoint cost JOB.json}. */
+@Command(
+        name = "bedjoint",
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class},
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "Costs the application of printed, laminated film from rolls onto rough and flat walls.",
+        footer = {
+            "",
+            "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given,",
+            "1 a fault of the program or of its output.",
+            "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
+        })
+public final class Main {
+    static final int FINE = 0;
+    static final int FAULT = 1;
+    static final int BAD_INPUT = 2;
+    static final int IMPOSSIBLE = 3;
+
+    private Main() {}
+
+    /**
+     * Runs the app and exits with its code.
+     *
+     * @param args the command line
+     */
+    public static void main(String[] args) {
+        // The streams of the JVM follow the locale's charset; a sheet holds m² and °C under every locale.
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        int code = run(System.in, out, err, args);
+        out.flush();
+        System.exit(code);
+    }
+
+    /** Runs the app on given streams and returns its exit code. */
+    static int run(InputStream in, PrintStream out, PrintStream err, String... args) {
+        PrintWriter writer = new PrintWriter(out, true, StandardCharsets.UTF_8);
+        PrintWriter errors = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        CommandLine line = new CommandLine(new Main(), new Commands(in, writer, errors));
+        line.setOut(writer);
+        line.setErr(errors);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((e, failed, parsed) -> {
+            errors.println("This is a fault of Bedjoint, not of the job: " + e);
+            return FAULT;
+        });
+        if (args.length == 0) {
+            line.usage(errors);
+            return BAD_INPUT;
+        }
+        int code = line.execute(args);
+        writer.flush();
+        errors.flush();
+        return code;
+    }
+
+    /** Gives the commands the streams they work on. */
+    private record Commands(InputStream in, PrintWriter out, PrintWriter err) implements CommandLine.IFactory {
+        @Override
+        public <K> K create(Class<K> type) throws Exception {
+            if (type == CostCommand.class) {
+                return type.cast(new CostCommand(in, out, err));
+            }
+            if (type == RollsCommand.class) {
+                return type.cast(new RollsCommand(out, err));
+            }
+            return type == CalibrateCommand.class
+                    ? type.cast(new CalibrateCommand(out, err))
+                    : CommandLine.defaultFactory().create(type);
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package io.github.bedjoint.app;
+
+import io.github.bedjoint.jobfile.CutList;
+import io.github.bedjoint.jobfile.PlanResult;
+import io.github.bedjoint.jobfile.StockList;
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LotRule;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RemnantRule;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollPlanner;
+import io.github.bedjoint.rolls.Shortage;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.Read;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a plain cut list on a plain list of rolls. */
+@Command(
+        name = "rolls",
+        mixinStandardHelpOptions = true,
+        description = "Plans which rolls to open for a plain list of panels.",
+        footer = {
+            "",
+            "CUTS.csv has the columns id,width,length,quantity and optionally group; STOCK.csv has",
+            "id,width,length,price,available and optionally lot. Units stand in the cell (2.4 m) or in",
+            "the heading (length mm). An empty width means that only lengths matter, an empty available",
+            "as many rolls as one likes. Without options nothing is lost to lead, tail or gap.",
+            "",
+            "Example: bedjoint rolls cuts.csv stock.csv --lead \"30 cm\" --gap \"10 mm\""
+        })
+final class RollsCommand implements Callable<Integer> {
+    /** How the plan is printed. */
+    enum Format {
+        /** For people. */
+        TEXT,
+        /** One JSON object. */
+        JSON,
+        /** A table with one row a piece. */
+        CSV
+    }
+
+    private static final Range LOST = Range.closed(0, 100);
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Parameters(index = "0", paramLabel = "CUTS.csv", description = "The panels to cut.")
+    private String cuts = "";
+
+    @Parameters(index = "1", paramLabel = "STOCK.csv", description = "The rolls that may be opened.")
+    private String stock = "";
+
+    @Option(names = "--format", paramLabel = "text|json|csv", description = "How to print the plan (default: text).")
+    private Format format = Format.TEXT;
+
+    @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
+    private UnitStyle units = UnitStyle.METRIC;
+
+    @Option(names = "--lead", paramLabel = "LENGTH", description = "Lost at the start of each roll (default: nothing).")
+    private @Nullable String lead;
+
+    @Option(names = "--tail", paramLabel = "LENGTH", description = "Lost at the core of each roll (default: nothing).")
+    private @Nullable String tail;
+
+    @Option(names = "--gap", paramLabel = "LENGTH", description = "Between neighbouring pieces (default: none).")
+    private @Nullable String gap;
+
+    @Option(names = "--one-lot", description = "All pieces of a group from rolls of one lot.")
+    private boolean oneLot;
+
+    @Option(names = "--work", paramLabel = "STEPS", description = "Counted steps after which the search ends (default: ${DEFAULT-VALUE}).")
+    private long work = RollPlanner.DEFAULT_WORK;
+
+    RollsCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        StockList rolls;
+        RollPlan plan;
+        try {
+            rolls = StockList.parse(Input.text(stock));
+            CuttingTerms terms = new CuttingTerms(
+                    steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+            plan = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work).plan(CutList.parse(Input.text(cuts)), rolls.stock());
+        } catch (RefusedException e) {
+            err.println(e.getMessage());
+            return Main.BAD_INPUT;
+        } catch (IOException e) {
+            err.println(Input.complaint(e));
+            return Main.BAD_INPUT;
+        }
+        PlanResult result = new PlanResult(plan, rolls);
+        switch (format) {
+            case JSON -> out.print(result.json());
+            case CSV -> out.print(result.csv());
+            default -> out.print(text(result));
+        }
+        out.flush();
+        if (!plan.isFeasible()) {
+            plan.shortages().forEach(shortage -> err.println("There is no plan: " + words(shortage)));
+            return Main.IMPOSSIBLE;
+        }
+        return Main.FINE;
+    }
+
+    private static long steps(String option, @Nullable String text) {
+        return text == null ? 0 : Steps.up(Door.lengthM(option, Read.length(text), LOST));
+    }
+
+    private String text(PlanResult result) {
+        StringBuilder text = new StringBuilder();
+        RollPlan plan = result.plan();
+        if (plan.isFeasible()) {
+            Columns rows = new Columns("", "rllrr").row("no.", "roll", "pieces in cutting order", "used", "left");
+            int number = 0;
+            for (OpenedRoll roll : plan.rolls()) {
+                number++;
+                rows.row(Integer.toString(number), roll.stockId(), String.join(", ", roll.pieces()), cut(roll.usedSteps()), cut(roll.remnantSteps()));
+            }
+            rows.print(text);
+            text.append(plan.rolls().size()).append(" rolls, ").append(result.stock().amount(plan.cost()));
+            text.append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + result.stock().amount(plan.lowerBound())).append('\n');
+        }
+        return text.toString();
+    }
+
+    private String words(Shortage shortage) {
+        String cut = shortage.cutId().isEmpty() ? "all panels together" : "panel " + shortage.cutId();
+        return cut + ", " + shortage.reason().toString().toLowerCase(Locale.ROOT).replace('_', ' ') + ": needs " + cut(shortage.neededSteps())
+                + ", there is " + cut(shortage.availableSteps());
+    }
+
+    private String cut(long steps) {
+        return Print.cut(steps, units);
+    }
+}

@@ -1,0 +1,5 @@
+/** Floor 10: the example app. It is not exported: whoever embeds Bedjoint calls {@code JobCost.of} instead. */
+@NullMarked
+package io.github.bedjoint.app;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,98 @@
+package io.github.bedjoint.drawing;
+
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.layout.Panel;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Working;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.commons.lang3.StringUtils;
+import org.joda.money.Money;
+
+/** What is cut from which roll: the cut list, the rolls to open, where the film ends, and the laminate. */
+final class FilmPart {
+    private final PageWriter page;
+    private final JobCost cost;
+
+    FilmPart(PageWriter page) {
+        this.page = page;
+        this.cost = page.cost;
+    }
+
+    void write() {
+        page.section("cuts", "Cut list");
+        Map<String, Integer> rolls = rollOfPiece(cost.filmPlan());
+        cost.layouts().forEach(layout -> cuts(layout, rolls));
+        page.end();
+        Film film = cost.job().materials().film();
+        page.section("rolls", "Rolls to open");
+        rolls("Film: " + film.name(), cost.filmPlan(), film.edgeMarginSteps());
+        page.out.open("div", "class", "side").open("div", "class", "keep");
+        page.narrow(Drawing.waste(cost.waste(), page.style));
+        page.out.close().open("div", "class", "grow");
+        page.out.element("p", "Yield " + cost.waste().filmYield() + ", without kept remnants " + Print.fixed(100 * cost.waste().filmYield().netShare(), 1)
+                + " %; roll utilisation " + Print.fixed(100 * cost.waste().utilisation(), 1) + " %.");
+        page.fold(cost.waste().working());
+        page.out.close().close();
+        cost.laminate().ifPresent(this::laminate);
+        page.end();
+    }
+
+    private static Map<String, Integer> rollOfPiece(RollPlan plan) {
+        Map<String, Integer> rolls = new HashMap<>();
+        for (int i = 0; i < plan.rolls().size(); i++) {
+            int number = i + 1;
+            plan.rolls().get(i).pieces().forEach(piece -> rolls.put(piece, number));
+        }
+        return rolls;
+    }
+
+    private void cuts(PanelLayout layout, Map<String, Integer> rolls) {
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        Table table = page.table(layout.wall().name() + ", in the order of application", "Panel", ">Cut width" + unit, ">Cut length" + unit, ">From left" + unit, ">From below" + unit, ">Roll");
+        for (Panel panel : layout.panels()) {
+            Integer roll = rolls.get(panel.wall() + " " + panel.number());
+            table.row(Integer.toString(panel.number()), plain(panel.cutWidthSteps()), plain(panel.cutLengthSteps()),
+                    plain(panel.lowerLeft().xSteps()), plain(panel.lowerLeft().ySteps()), roll == null ? "" : roll.toString());
+        }
+        table.end();
+        page.fold(Working.group("How the cut sizes came about", layout.panels().stream().map(Panel::working).toList()));
+    }
+
+    /** A length without the unit, which stands in the head of its column. */
+    private String plain(long steps) {
+        return page.style == UnitStyle.METRIC ? StringUtils.substringBefore(page.cut(steps), " ") : page.cut(steps);
+    }
+
+    private void rolls(String title, RollPlan plan, long marginSteps) {
+        page.wide(Drawing.rolls(title, plan, marginSteps, page.style));
+        Table table = page.table(title, "Roll", "Opened from", "Pieces in cutting order", ">Left");
+        for (int i = 0; i < plan.rolls().size(); i++) {
+            OpenedRoll roll = plan.rolls().get(i);
+            table.row(Integer.toString(i + 1), roll.stockId(), String.join(", ", roll.pieces()), page.cut(roll.remnantSteps()));
+        }
+        table.end();
+        if (page.copy.hasCosts()) {
+            Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
+            Money bound = Money.ofMinor(cost.job().rules().currency(), plan.lowerBound());
+            page.out.element("p", price + (plan.isProven() ? ", proven the cheapest." : "; no plan costs less than " + bound + "."));
+        }
+    }
+
+    private void laminate(LaminatePlan laminate) {
+        page.out.element("h3", "Laminate");
+        page.out.element("p", Measure.LENGTH.print(laminate.length().getValue(), page.style) + " in " + laminate.runs()
+                + (laminate.runs() == 1 ? " run." : " runs.") + " A run is laminated before the panels are cut apart.");
+        page.fold(laminate.working());
+        String name = cost.job().materials().laminate().map(cover -> cover.name()).orElse("");
+        rolls("Laminate: " + name, laminate.plan(), 0);
+    }
+
+}

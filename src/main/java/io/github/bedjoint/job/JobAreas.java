@@ -1,0 +1,148 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.labour.HeatedArea;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+
+/** The areas of all walls of a job together: visible, measured, developed, and heated and rolled. Immutable. */
+public final class JobAreas implements Explained {
+    private static final Source SUM = Source.geometry("sum over walls");
+
+    static final Formula VISIBLE = sum("visible", "Visible area of all walls", "A_v", "visible area");
+    static final Formula MEASURED = sum("measured", "Measured area of all walls", "A_m", "measured area");
+    static final Formula DEVELOPED = sum("developed", "Texture-adjusted area of all walls", "A_d", "developed area");
+    static final Formula HEATED = sum("heated", "Film heated and rolled on all walls", "A_h", "film heated and rolled");
+
+    private final List<WallAreas> walls;
+    private final List<HeatedArea> heated;
+    private final double visibleM2;
+    private final double measuredM2;
+    private final double developedM2;
+    private final double heatedM2;
+
+    private JobAreas(List<WallAreas> walls, List<HeatedArea> heated) {
+        this.walls = walls;
+        this.heated = heated;
+        visibleM2 = walls.stream().mapToDouble(WallAreas::visibleM2).sum();
+        measuredM2 = walls.stream().mapToDouble(WallAreas::measuredM2).sum();
+        developedM2 = walls.stream().mapToDouble(WallAreas::developedM2).sum();
+        heatedM2 = heated.stream().mapToDouble(HeatedArea::areaM2).sum();
+    }
+
+    static JobAreas of(Job job, List<PanelLayout> layouts) {
+        List<WallAreas> walls = new ArrayList<>();
+        List<HeatedArea> heated = new ArrayList<>();
+        for (PanelLayout layout : layouts) {
+            WallAreas areas = WallAreas.of(layout.wall(), job.deduction());
+            walls.add(areas);
+            heated.add(HeatedArea.of(layout.wall().surface().areaRatio(), areas.visible(), Door.area(layout.places().overlapM2())));
+        }
+        return new JobAreas(List.copyOf(walls), List.copyOf(heated));
+    }
+
+    private static Formula sum(String name, String title, String letter, String what) {
+        return Formula.of(
+                "job." + name, title, new Symbol(letter, Measure.AREA, what + " of all walls"), "sum(a_i)", SUM,
+                new Symbol("a_i", Measure.AREA, what + " of a wall"));
+    }
+
+    /**
+     * The areas of each wall.
+     *
+     * @return in the order of the survey
+     */
+    public List<WallAreas> walls() {
+        return walls;
+    }
+
+    /**
+     * What is seen covered, openings out.
+     *
+     * @return the area
+     */
+    public Quantity<Area> visible() {
+        return Door.area(visibleM2);
+    }
+
+    /**
+     * What is billed by the deduction rule.
+     *
+     * @return the area
+     */
+    public Quantity<Area> measured() {
+        return Door.area(measuredM2);
+    }
+
+    /**
+     * The visible area along the texture.
+     *
+     * @return the area
+     */
+    public Quantity<Area> developed() {
+        return Door.area(developedM2);
+    }
+
+    /**
+     * Film that is heated and rolled, overlaps twice, along the texture.
+     *
+     * @return the area
+     */
+    public Quantity<Area> heated() {
+        return Door.area(heatedM2);
+    }
+
+    double visibleM2() {
+        return visibleM2;
+    }
+
+    double measuredM2() {
+        return measuredM2;
+    }
+
+    double developedM2() {
+        return developedM2;
+    }
+
+    double heatedM2(int wall) {
+        return heated.get(wall).areaM2();
+    }
+
+    double heatedM2() {
+        return heatedM2;
+    }
+
+    @Override
+    public Working working() {
+        return Working.group("Areas", List.of(
+                total(VISIBLE, visibleM2, WallAreas::visibleM2).because(walls.stream().map(WallAreas::working).toArray(Working[]::new)),
+                total(MEASURED, measuredM2, WallAreas::measuredM2),
+                total(DEVELOPED, developedM2, WallAreas::developedM2),
+                Working.sum(HEATED, heatedM2, heated.stream().map(HeatedArea::areaM2).toList())
+                        .because(heated.stream().map(HeatedArea::working).toArray(Working[]::new)),
+                Working.group("Edges", walls.stream().map(wall -> wall.edges().working()).toList())));
+    }
+
+    private Working total(Formula formula, double figure, Function<WallAreas, Double> ofWall) {
+        return Working.sum(formula, figure, walls.stream().map(ofWall).toList());
+    }
+
+    /** The three areas in one line, in metric units. */
+    @Override
+    public String toString() {
+        return Measure.AREA.print(visibleM2, UnitStyle.METRIC) + " visible, " + Measure.AREA.print(measuredM2, UnitStyle.METRIC) + " measured, "
+                + Measure.AREA.print(developedM2, UnitStyle.METRIC) + " developed";
+    }
+}

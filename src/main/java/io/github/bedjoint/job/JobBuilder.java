@@ -1,0 +1,280 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.conditions.SiteConditions;
+import io.github.bedjoint.labour.Labour;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.price.PriceRules;
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.survey.DeductionRule;
+import io.github.bedjoint.survey.Survey;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.PriceRate;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.Steps;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+
+/** Collects the parts of a job; not safe for use by several threads. */
+public final class JobBuilder {
+    private static final Range FACTOR = Range.closed(0.1, 10);
+
+    final String name;
+    Survey survey;
+    Materials materials;
+    PriceRules rules;
+    String note = "";
+    DeductionRule deduction = DeductionRule.allOpenings();
+    LayoutPlanner layout = LayoutPlanner.withDefaults();
+    CuttingTerms cutting = CuttingTerms.plain();
+    Labour labour = Labour.withDefaults();
+    @Nullable PriceRate<Time> productionRate;
+    @Nullable PriceRate<Time> siteRate;
+    Map<String, Double> accessFactors = Map.of();
+    long twoPeopleFromSteps = Steps.MAX;
+    @Nullable JobDates dates;
+    @Nullable SiteConditions site;
+    List<CostLine> extras = List.of();
+
+    JobBuilder(String name, Survey survey, Materials materials, PriceRules rules) {
+        this.name = Door.text("job name", name);
+        this.survey = survey;
+        this.materials = materials;
+        this.rules = rules;
+        priced(materials);
+    }
+
+    JobBuilder(JobBuilder other) {
+        this(other.name, other.survey, other.materials, other.rules);
+        note = other.note;
+        deduction = other.deduction;
+        layout = other.layout;
+        cutting = other.cutting;
+        labour = other.labour;
+        productionRate = other.productionRate;
+        siteRate = other.siteRate;
+        accessFactors = other.accessFactors;
+        twoPeopleFromSteps = other.twoPeopleFromSteps;
+        dates = other.dates;
+        site = other.site;
+        extras = other.extras;
+    }
+
+    /**
+     * Other walls in place of those the job was begun with; access factors go with the names of the walls.
+     *
+     * @param walls the walls
+     * @return this builder
+     */
+    public JobBuilder survey(Survey walls) {
+        survey = walls;
+        return this;
+    }
+
+    /**
+     * Other materials in place of those the job was begun with.
+     *
+     * @param other film and what goes with it, priced in the currency of the rules
+     * @return this builder
+     * @throws RefusedException if a price is in another currency
+     */
+    public JobBuilder materials(Materials other) {
+        priced(other);
+        materials = other;
+        return this;
+    }
+
+    /**
+     * Other price rules in place of those the job was begun with.
+     *
+     * @param other how cost becomes price, in the same currency
+     * @return this builder
+     * @throws RefusedException if they are in another currency
+     */
+    public JobBuilder rules(PriceRules other) {
+        same("price rules", other.currency());
+        rules = other;
+        return this;
+    }
+
+    /**
+     * A remark.
+     *
+     * @param text one line
+     * @return this builder
+     * @throws RefusedException if it is blank or too long
+     */
+    public JobBuilder note(String text) {
+        note = Door.text("note", text);
+        return this;
+    }
+
+    /**
+     * Which openings are taken off the measured area; all, unless set.
+     *
+     * @param rule the rule
+     * @return this builder
+     */
+    public JobBuilder deduction(DeductionRule rule) {
+        deduction = rule;
+        return this;
+    }
+
+    /**
+     * How walls are divided into panels.
+     *
+     * @param planner the planner
+     * @return this builder
+     */
+    public JobBuilder layout(LayoutPlanner planner) {
+        layout = planner;
+        return this;
+    }
+
+    /**
+     * What each roll loses and which rules a roll plan keeps.
+     *
+     * @param terms the terms
+     * @return this builder
+     */
+    public JobBuilder cutting(CuttingTerms terms) {
+        cutting = terms;
+        return this;
+    }
+
+    /**
+     * Tasks, paces, crews and the working day.
+     *
+     * @param calculator the calculator
+     * @return this builder
+     */
+    public JobBuilder labour(Labour calculator) {
+        labour = calculator;
+        return this;
+    }
+
+    /**
+     * What person-hours cost; without rates labour is timed but not charged.
+     *
+     * @param production a person-hour in the shop
+     * @param onSite     a person-hour on site
+     * @return this builder
+     * @throws RefusedException if a rate is in another currency than the price rules
+     */
+    public JobBuilder labourRates(PriceRate<Time> production, PriceRate<Time> onSite) {
+        same("production rate", production.currency());
+        same("site rate", onSite.currency());
+        productionRate = production;
+        siteRate = onSite;
+        return this;
+    }
+
+    /**
+     * By what height and access multiply the time on a wall.
+     *
+     * @param wall   the name of a wall of the survey
+     * @param factor 0.1 to 10; 1 is work from the ground
+     * @return this builder
+     * @throws RefusedException if there is no such wall or the factor is out of range
+     */
+    public JobBuilder accessFactor(String wall, double factor) {
+        survey.wall(wall);
+        Map<String, Double> more = new LinkedHashMap<>(accessFactors);
+        more.put(wall, Door.number("access factor", factor, FACTOR));
+        accessFactors = Map.copyOf(more);
+        return this;
+    }
+
+    /**
+     * From which cut length on a panel needs two people; none does, unless set.
+     *
+     * @param cutLength above 0
+     * @return this builder
+     * @throws RefusedException if the length is out of range
+     */
+    public JobBuilder twoPeopleFrom(Quantity<Length> cutLength) {
+        twoPeopleFromSteps = Steps.up(Door.lengthM("two people from", cutLength, Range.POSITIVE));
+        return this;
+    }
+
+    /**
+     * When the job may begin; without it no dates are worked out.
+     *
+     * @param calendar calendar, start and waits
+     * @return this builder
+     */
+    public JobBuilder dates(JobDates calendar) {
+        dates = calendar;
+        return this;
+    }
+
+    /**
+     * What is known of the site; without it only the usual cautions are given.
+     *
+     * @param conditions the conditions; access and openings of the walls are added to them
+     * @return this builder
+     */
+    public JobBuilder site(SiteConditions conditions) {
+        site = conditions;
+        return this;
+    }
+
+    /**
+     * One more line that is given.
+     *
+     * @param line hire, a trip, freight, disposal or a lump sum
+     * @return this builder
+     * @throws RefusedException if it is in another currency than the price rules
+     */
+    public JobBuilder extra(CostLine line) {
+        same(line.title(), line.amount().getCurrencyUnit());
+        List<CostLine> more = new ArrayList<>(extras);
+        more.add(line);
+        extras = List.copyOf(more);
+        return this;
+    }
+
+    /**
+     * These lines in place of all that were given before.
+     *
+     * @param lines hire, trips, freight, disposal and lump sums
+     * @return this builder
+     * @throws RefusedException if one is in another currency than the price rules
+     */
+    public JobBuilder extras(List<CostLine> lines) {
+        lines.forEach(line -> same(line.title(), line.amount().getCurrencyUnit()));
+        extras = List.copyOf(lines);
+        return this;
+    }
+
+    /**
+     * The job.
+     *
+     * @return an immutable job; the builder may be used on
+     */
+    public Job build() {
+        return new Job(new JobBuilder(this));
+    }
+
+    private void priced(Materials used) {
+        used.filmRolls().forEach(roll -> same("film roll " + roll.id(), roll.price().getCurrencyUnit()));
+        used.laminateRolls().forEach(roll -> same("laminate roll " + roll.id(), roll.price().getCurrencyUnit()));
+        used.ink().ifPresent(ink -> same("ink", ink.price().currency()));
+        used.consumables().forEach(item -> same(item.title(), item.price().currency()));
+    }
+
+    private void same(String what, CurrencyUnit currency) {
+        if (!currency.equals(rules.currency())) {
+            throw new RefusedException(
+                    what, "in " + currency, "must be in " + rules.currency() + " like the rest of the job", "Maybe convert it first: Bedjoint knows no exchange rates.");
+        }
+    }
+}

@@ -1,0 +1,207 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.labour.Amounts;
+import io.github.bedjoint.labour.Driver;
+import io.github.bedjoint.labour.WorkPlace;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.Stock;
+import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.Steps;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Panels, rolls and waste of a job: what is worked out before hours, dates and price, and stays when only those change.
+ *
+ * <p>It costs the most time to find. Whoever asks the same job again with other paces or prices keeps it and asks for {@link #figures}.
+ * Immutable.
+ */
+public final class JobPlan {
+    private static final Range RATIO = Range.closed(1, 20);
+
+    private final Job job;
+    private final List<PanelLayout> layouts;
+    private final JobAreas areas;
+    private final @Nullable RollPlan film;
+    private final @Nullable WasteAccount waste;
+    private final @Nullable LaminatePlan laminate;
+    private final List<WorkPlace> places;
+    private final List<String> reasons;
+    private final double printedM2;
+    private final double openedM;
+
+    private JobPlan(Job job) {
+        this.job = job;
+        this.layouts = job.survey().walls().stream().map(wall -> job.layout().plan(wall, job.materials().film())).toList();
+        this.areas = JobAreas.of(job, layouts);
+        List<String> found = new ArrayList<>();
+        layouts.forEach(layout -> layout.reasons().forEach(reason -> found.add(layout.wall().name() + ": " + reason)));
+
+        RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
+        this.film = plan;
+        Obstacles.ofRolls("Film", plan, found);
+        LaminatePlan runs = plan == null || !found.isEmpty() ? null : RollJob.laminate(job, plan).orElse(null);
+        this.laminate = runs;
+        Obstacles.ofRolls("Laminate", runs == null ? null : runs.plan(), found);
+
+        WasteAccount account = plan == null || !plan.isFeasible() ? null : RollJob.waste(job, layouts, plan);
+        this.waste = account;
+        this.places = plan == null || account == null || !found.isEmpty()
+                ? List.of()
+                : LabourJob.places(job, layouts, areas, plan, account, Optional.ofNullable(runs));
+        this.reasons = List.copyOf(found);
+        this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+        this.openedM = plan == null ? 0 : opened(plan);
+    }
+
+    private JobPlan(JobPlan other, List<WorkPlace> places) {
+        this.job = other.job;
+        this.layouts = other.layouts;
+        this.areas = other.areas;
+        this.film = other.film;
+        this.waste = other.waste;
+        this.laminate = other.laminate;
+        this.places = places;
+        this.reasons = other.reasons;
+        this.printedM2 = other.printedM2;
+        this.openedM = other.openedM;
+    }
+
+    /**
+     * Plans panels and rolls of a job.
+     *
+     * @param job the job
+     * @return the plan, or one that says why there is none
+     */
+    public static JobPlan of(Job job) {
+        return new JobPlan(job);
+    }
+
+    private static double opened(RollPlan plan) {
+        Map<String, Double> lengths = new HashMap<>();
+        for (Stock row : plan.stock()) {
+            lengths.put(row.id(), Steps.toM(row.lengthSteps()));
+        }
+        return plan.rolls().stream().mapToDouble(roll -> lengths.getOrDefault(roll.stockId(), 0.0)).sum();
+    }
+
+    /**
+     * The same panels and rolls on a wall of another developed area ratio: only what is worked along the texture changes.
+     *
+     * @param wall  the name of a wall of the survey
+     * @param ratio developed area over visible area, 1 to 20
+     * @return a plan with other amounts of work
+     * @throws io.github.bedjoint.units.RefusedException if there is no such wall or the ratio is out of range
+     */
+    public JobPlan withAreaRatio(String wall, double ratio) {
+        Wall changed = job.survey().wall(wall);
+        double factor = Door.number("area ratio of " + wall, ratio, RATIO) / changed.surface().areaRatio();
+        List<WorkPlace> other = new ArrayList<>();
+        for (WorkPlace place : places) {
+            other.add(place.name().equals(wall) ? WorkPlace.of(wall, along(place.amounts(), factor)) : place);
+        }
+        return new JobPlan(this, List.copyOf(other));
+    }
+
+    private static Amounts along(Amounts amounts, double factor) {
+        return amounts.withInner(Driver.DEVELOPED_AREA, amounts.inner(Driver.DEVELOPED_AREA) * factor)
+                .withInner(Driver.HEATED_AREA, amounts.inner(Driver.HEATED_AREA) * factor);
+    }
+
+    /**
+     * Hours, cost, price and hand-over of a job that has these panels and rolls.
+     *
+     * @param other    the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
+     * @param weather says for a number of installing days how many more are lost: they delay the hand-over and are not paid
+     * @return its figures; in dry weather the same as {@link JobCost} gives
+     * @throws IllegalStateException if there is no plan; see {@link #reasons()}
+     */
+    public JobFigures figures(Job other, IntUnaryOperator weather) {
+        if (!isPossible()) {
+            throw new IllegalStateException("There is no plan: " + String.join("; ", reasons));
+        }
+        return JobFigures.of(JobWork.of(other, this, weather), openedM);
+    }
+
+    /**
+     * The job it was made for.
+     *
+     * @return the job
+     */
+    public Job job() {
+        return job;
+    }
+
+    /**
+     * Whether panels and rolls were found.
+     *
+     * @return false where {@link #reasons()} say why not
+     */
+    public boolean isPossible() {
+        return reasons.isEmpty();
+    }
+
+    /**
+     * Why there is no plan.
+     *
+     * @return one sentence each; empty where there is one
+     */
+    public List<String> reasons() {
+        return reasons;
+    }
+
+    List<PanelLayout> layouts() {
+        return layouts;
+    }
+
+    JobAreas areas() {
+        return areas;
+    }
+
+    @Nullable RollPlan film() {
+        return film;
+    }
+
+    @Nullable WasteAccount waste() {
+        return waste;
+    }
+
+    @Nullable LaminatePlan laminate() {
+        return laminate;
+    }
+
+    List<WorkPlace> places() {
+        return places;
+    }
+
+    double printedM2() {
+        return printedM2;
+    }
+
+    /**
+     * Length of the film rolls opened.
+     *
+     * @return metres, 0 where there is no plan
+     */
+    public double filmOpenedM() {
+        return openedM;
+    }
+
+    /** Panels and rolls in one line, or why there are none. */
+    @Override
+    public String toString() {
+        return isPossible() && film != null
+                ? layouts.stream().mapToInt(layout -> layout.panels().size()).sum() + " panels from " + film.rolls().size() + " rolls"
+                : String.join("; ", reasons);
+    }
+}

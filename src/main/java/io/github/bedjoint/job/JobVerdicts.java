@@ -1,0 +1,101 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.conditions.Answer;
+import io.github.bedjoint.conditions.Caution;
+import io.github.bedjoint.conditions.Cautions;
+import io.github.bedjoint.conditions.Feature;
+import io.github.bedjoint.conditions.Question;
+import io.github.bedjoint.conditions.Reach;
+import io.github.bedjoint.conditions.SiteCheck;
+import io.github.bedjoint.conditions.SiteConditions;
+import io.github.bedjoint.conditions.Substrate;
+import io.github.bedjoint.labour.Driver;
+import io.github.bedjoint.survey.Access;
+import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.Follow;
+import io.github.bedjoint.survey.Opening;
+import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Verdict;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** What must be said of a job: does the film follow, may it be applied, which cautions go with the work. */
+final class JobVerdicts {
+    private final Job job;
+    private final List<SiteConditions> sites = new ArrayList<>();
+
+    JobVerdicts(Job job) {
+        this.job = job;
+        job.survey().walls().forEach(wall -> sites.add(conditions(wall)));
+    }
+
+    /** The conditions of the job with what the survey knows of one wall. */
+    private SiteConditions conditions(Wall wall) {
+        boolean heat = job.labour().tasks().tasks().stream().anyMatch(task -> task.driver() == Driver.HEATED_AREA);
+        SiteConditions base = job.site().orElse(SiteConditions.outdoor(Substrate.BRICK).with(Question.OUTDOOR, Answer.UNKNOWN));
+        return base.withReach(Reach.valueOf(wall.access().name()))
+                .withFeatures(features(wall))
+                .with(Question.HEAT_USED, heat ? Answer.YES : Answer.NO);
+    }
+
+    private static Set<Feature> features(Wall wall) {
+        Set<Feature> features = EnumSet.noneOf(Feature.class);
+        for (Opening opening : wall.openings()) {
+            switch (opening.kind()) {
+                case WINDOW -> features.add(Feature.GLASS);
+                case VENT -> features.add(Feature.VENT);
+                case WEEP_HOLE -> features.add(Feature.WEEP_HOLE);
+                case ALARM -> features.add(Feature.ALARM);
+                case SIGN -> features.add(Feature.SIGN);
+                default -> { }
+            }
+        }
+        for (Side side : Side.values()) {
+            Edge.Kind kind = wall.edge(side).kind();
+            if (kind == Edge.Kind.MOVEMENT_JOINT) {
+                features.add(Feature.MOVEMENT_JOINT);
+            } else if (kind == Edge.Kind.SOFFIT) {
+                features.add(Feature.EAVES);
+            }
+        }
+        return features;
+    }
+
+    List<Verdict> verdicts(UnitStyle style) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (int i = 0; i < sites.size(); i++) {
+            Wall wall = job.survey().walls().get(i);
+            verdicts.add(Follow.of(wall.surface(), job.materials().film()).verdict(wall.name() + ": does the film follow", style));
+            if (wall.access() == Access.LADDER) {
+                verdicts.add(new Verdict(Verdict.Level.WARNING, wall.name() + ": access", "a ladder leaves no two hands free for heat and roller;"
+                        + " plan a platform, scaffold or lift", Source.practice("a ladder is no access for two-handed heat work")));
+            }
+            if (job.site().isPresent()) {
+                for (Verdict found : SiteCheck.of(sites.get(i), job.materials().film()).verdicts()) {
+                    verdicts.add(new Verdict(found.level(), wall.name() + ": " + found.subject(), found.reason(), found.source()));
+                }
+            }
+        }
+        return verdicts;
+    }
+
+    List<Caution> cautions() {
+        return Cautions.of(sites);
+    }
+
+    Working working() {
+        List<Working> parts = new ArrayList<>();
+        for (int i = 0; i < sites.size(); i++) {
+            Wall wall = job.survey().walls().get(i);
+            parts.add(Follow.of(wall.surface(), job.materials().film()).working());
+            parts.add(SiteCheck.of(sites.get(i), job.materials().film()).working());
+        }
+        return Working.group("Checks", parts);
+    }
+}

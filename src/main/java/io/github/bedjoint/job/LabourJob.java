@@ -1,0 +1,85 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.labour.Amounts;
+import io.github.bedjoint.labour.Driver;
+import io.github.bedjoint.labour.LabourEstimate;
+import io.github.bedjoint.labour.WorkPlace;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.Opening;
+import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.working.Source;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns walls, panels and rolls into the amounts that drive the hours. */
+final class LabourJob {
+    private static final Source FACTOR = Source.shop("access factor given with the wall");
+
+    /** The task that is done on a visit of its own, ahead of applying. */
+    static final String WASH = "wash";
+
+    private LabourJob() {}
+
+    /** The walls and the job as a whole with what there is to do; how hard a wall is to reach is not in it yet. */
+    static List<WorkPlace> places(
+            Job job, List<PanelLayout> layouts, JobAreas areas, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
+        List<WorkPlace> places = new ArrayList<>();
+        for (int i = 0; i < layouts.size(); i++) {
+            PanelLayout layout = layouts.get(i);
+            places.add(WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i))));
+        }
+        places.add(WorkPlace.of("Whole job", whole(job, film, waste, laminate)));
+        return List.copyOf(places);
+    }
+
+    static LabourEstimate estimate(Job job, List<WorkPlace> places) {
+        List<WorkPlace> reached = new ArrayList<>();
+        for (WorkPlace place : places) {
+            double factor = job.accessFactor(place.name());
+            reached.add(factor == 1 ? place : place.withFactor(factor, FACTOR));
+        }
+        return job.labour().estimate(reached);
+    }
+
+    private static Amounts wall(Job job, PanelLayout layout, WallAreas areas, double heatedM2) {
+        Wall wall = layout.wall();
+        long turned = Arrays.stream(Side.values())
+                .map(wall::edge)
+                .filter(edge -> edge.kind() == Edge.Kind.OUTSIDE_CORNER && edge.extraSteps() > 0)
+                .count();
+        int forTwo = (int) layout.panels().stream().filter(panel -> panel.cutLengthSteps() >= job.twoPeopleFromSteps()).count();
+        return Amounts.none()
+                .withArea(Driver.VISIBLE_AREA, areas.visible())
+                .withArea(Driver.MEASURED_AREA, areas.measured())
+                .withArea(Driver.DEVELOPED_AREA, areas.developed())
+                .withArea(Driver.HEATED_AREA, Door.area(heatedM2))
+                .withLength(Driver.SEAM, layout.seamLength())
+                .withLength(Driver.EDGE, Door.length(areas.edges().sealedM()))
+                .withLength(Driver.GROUND_LENGTH, areas.groundLength())
+                .withPanels(layout.panels().size(), forTwo)
+                .withCount(Driver.CORNER, turned)
+                .withCount(Driver.OPENING, wall.openings().stream().filter(Opening::staysOpen).count())
+                .withCount(Driver.WALL, 1);
+    }
+
+    private static Amounts whole(Job job, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
+        double printedM = film.rolls().stream().mapToDouble(roll -> Steps.toM(roll.usedSteps())).sum();
+        boolean washes = job.labour().tasks().tasks().stream().anyMatch(task -> task.id().equals(WASH));
+        Amounts amounts = Amounts.none()
+                .withArea(Driver.FILM_AREA, waste.opened())
+                .withCount(Driver.JOB, 1)
+                .withCount(Driver.TRIP, washes ? 1 : 0);
+        amounts = job.materials().ink().isPresent() ? amounts.withLength(Driver.PRINTED_LENGTH, Door.length(printedM)) : amounts;
+        return laminate.isPresent() ? amounts.withLength(Driver.LAMINATED_LENGTH, laminate.get().length()) : amounts;
+    }
+}

@@ -1,0 +1,69 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.film.RollOffer;
+import io.github.bedjoint.layout.Panel;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.Places;
+import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollPlanner;
+import io.github.bedjoint.rolls.Stock;
+import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.rolls.WastePart;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Hands the panels of all walls to the roll planner, and gets film, waste account and laminate back. */
+final class RollJob {
+    private RollJob() {}
+
+    /** How a panel is called on the cut list: its wall and its number there. */
+    static String id(Panel panel) {
+        return panel.wall() + " " + panel.number();
+    }
+
+    static RollPlan film(Job job, List<PanelLayout> layouts) {
+        List<Cut> cuts = new ArrayList<>();
+        for (PanelLayout layout : layouts) {
+            for (Panel panel : layout.panels()) {
+                cuts.add(new Cut(id(panel), panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
+            }
+        }
+        List<Stock> stock = stock(job.materials().filmRolls(), job.materials().film().printableWidthSteps());
+        return RollPlanner.withDefaults().withTerms(job.cutting()).plan(cuts, stock);
+    }
+
+    static Optional<LaminatePlan> laminate(Job job, RollPlan film) {
+        return job.materials().laminate().map(laminate -> LaminatePlan.of(
+                film,
+                job.materials().leadInSteps(),
+                stock(job.materials().laminateRolls(), laminate.rollWidthSteps()),
+                RollPlanner.withDefaults()));
+    }
+
+    static WasteAccount waste(Job job, List<PanelLayout> layouts, RollPlan film) {
+        Map<WastePart, Double> parts = new EnumMap<>(WastePart.class);
+        for (PanelLayout layout : layouts) {
+            Places places = layout.places();
+            parts.merge(WastePart.VISIBLE, places.visibleM2(), Double::sum);
+            parts.merge(WastePart.OVERLAP, places.overlapM2(), Double::sum);
+            parts.merge(WastePart.BLEED, places.bleedM2(), Double::sum);
+            parts.merge(WastePart.SHAPE_TRIM, places.trimM2(), Double::sum);
+            parts.merge(WastePart.CUT_OUT, places.cutOutM2(), Double::sum);
+        }
+        return WasteAccount.of(film, job.materials().film(), parts);
+    }
+
+    private static List<Stock> stock(List<RollOffer> offers, long widthSteps) {
+        List<Stock> stock = new ArrayList<>();
+        for (RollOffer offer : offers) {
+            stock.add(new Stock(
+                    offer.id(), widthSteps, offer.lengthSteps(), offer.price().getAmountMinorLong(), offer.available(), offer.lot()));
+        }
+        return stock;
+    }
+}

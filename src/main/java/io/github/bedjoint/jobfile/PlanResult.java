@@ -1,0 +1,162 @@
+package io.github.bedjoint.jobfile;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.bedjoint.rolls.Certificate;
+import io.github.bedjoint.rolls.LotBound;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PriceList;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.Shortage;
+import io.github.bedjoint.units.CsvTable;
+import io.github.bedjoint.units.Steps;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * Writes a roll plan of a plain cut list as JSON or as a table. Lengths are in metres, costs as numbers in the currency of the stock
+ * list.
+ *
+ * @param plan  the plan
+ * @param stock the stock list it was made from, for its currency
+ */
+public record PlanResult(RollPlan plan, StockList stock) {
+
+    /**
+     * The plan as JSON: {@code feasible, cost, lowerBound, proven, certificate, rolls[] {stock, pieces[], used, remnant}, shortages[]}.
+     *
+     * @return the text, ended by a line feed
+     */
+    public String json() {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = Json.pretty(text)) {
+            write(json);
+            json.writeRaw('\n');
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private void write(JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeBooleanField("feasible", plan.isFeasible());
+        if (plan.isFeasible()) {
+            json.writeNumberField("cost", amount(plan.cost()));
+            json.writeNumberField("lowerBound", amount(plan.lowerBound()));
+            json.writeBooleanField("proven", plan.isProven());
+            json.writeStringField("currency", stock.currency());
+        }
+        json.writeStringField("stop", Fields.word(plan.stop()));
+        json.writeStringField("unit", "m");
+        json.writeArrayFieldStart("rolls");
+        for (OpenedRoll roll : plan.rolls()) {
+            json.writeStartObject();
+            json.writeStringField("stock", roll.stockId());
+            json.writeArrayFieldStart("pieces");
+            for (String piece : roll.pieces()) {
+                json.writeString(piece);
+            }
+            json.writeEndArray();
+            json.writeNumberField("used", Steps.toM(roll.usedSteps()));
+            json.writeNumberField("remnant", Steps.toM(roll.remnantSteps()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("shortages");
+        for (Shortage shortage : plan.shortages()) {
+            json.writeStartObject();
+            json.writeStringField("reason", Fields.word(shortage.reason()));
+            json.writeStringField("cut", shortage.cutId());
+            json.writeNumberField("needed", Steps.toM(shortage.neededSteps()));
+            json.writeNumberField("available", Steps.toM(shortage.availableSteps()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeFieldName("certificate");
+        certificate(json, plan.certificate());
+        json.writeEndObject();
+    }
+
+    /** Prices and holdings are whole numbers in the order of the cut list and the stock list, as the checker takes them. */
+    private static void certificate(JsonGenerator json, Certificate certificate) throws IOException {
+        json.writeStartObject();
+        json.writeArrayFieldStart("priceLists");
+        for (PriceList list : certificate.priceLists()) {
+            json.writeStartObject();
+            json.writeFieldName("prices");
+            numbers(json, list.prices());
+            json.writeFieldName("held");
+            table(json, list.held());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("exhausted");
+        for (List<List<Integer>> counts : certificate.exhausted()) {
+            table(json, counts);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("lotBounds");
+        for (LotBound lot : certificate.lotBounds()) {
+            json.writeStartObject();
+            json.writeStringField("lot", lot.lot());
+            json.writeArrayFieldStart("groups");
+            for (String wall : lot.walls()) {
+                json.writeString(wall);
+            }
+            json.writeEndArray();
+            json.writeBooleanField("possible", lot.bound() != LotBound.IMPOSSIBLE);
+            json.writeNumberField("bound", lot.bound() == LotBound.IMPOSSIBLE ? 0 : lot.bound());
+            json.writeFieldName("certificate");
+            certificate(json, lot.certificate());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void table(JsonGenerator json, List<? extends List<? extends Number>> rows) throws IOException {
+        json.writeStartArray();
+        for (List<? extends Number> row : rows) {
+            numbers(json, row);
+        }
+        json.writeEndArray();
+    }
+
+    private static void numbers(JsonGenerator json, List<? extends Number> row) throws IOException {
+        json.writeStartArray();
+        for (Number number : row) {
+            json.writeNumber(number.longValue());
+        }
+        json.writeEndArray();
+    }
+
+    /**
+     * The plan as a table, one row a piece: {@code roll,stock,place,piece}; rolls numbered from 1, places along the roll from 1.
+     *
+     * @return the table (RFC 4180), lines ended by a line feed; cells that a spreadsheet might run as a formula are defused by an apostrophe
+     */
+    public String csv() {
+        StringBuilder table = new StringBuilder("roll,stock,place,piece\n");
+        int number = 0;
+        for (OpenedRoll roll : plan.rolls()) {
+            number++;
+            int place = 0;
+            for (String piece : roll.pieces()) {
+                place++;
+                table.append(number).append(',').append(cell(roll.stockId())).append(',').append(place).append(',').append(cell(piece)).append('\n');
+            }
+        }
+        return table.toString();
+    }
+
+    private static String cell(String text) {
+        return CsvTable.field(!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text);
+    }
+
+    private BigDecimal amount(long minor) {
+        return BigDecimal.valueOf(minor, stock.decimals());
+    }
+}

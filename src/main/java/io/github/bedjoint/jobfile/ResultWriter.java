@@ -1,0 +1,263 @@
+package io.github.bedjoint.jobfile;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.bedjoint.conditions.Caution;
+import io.github.bedjoint.conditions.Cautions;
+import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.layout.Panel;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.price.PriceBuildUp;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.WastePart;
+import io.github.bedjoint.schedule.Slot;
+import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Verdict;
+import java.io.IOException;
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/** Writes the fields of a result. What a job that cannot be done does not have is left away; {@code possible} and {@code reasons} say why. */
+final class ResultWriter {
+    private final JsonGenerator json;
+    private final JobCost cost;
+    private final UnitStyle style;
+
+    ResultWriter(JsonGenerator json, JobCost cost, UnitStyle style) {
+        this.json = json;
+        this.cost = cost;
+        this.style = style;
+    }
+
+    void write() throws IOException {
+        json.writeNumberField("bedjoint", JobFile.VERSION);
+        json.writeStringField("name", cost.job().name());
+        json.writeBooleanField("possible", cost.isPossible());
+        json.writeArrayFieldStart("reasons");
+        for (String reason : cost.reasons()) {
+            json.writeString(reason);
+        }
+        json.writeEndArray();
+        if (cost.isPriced()) {
+            price(cost.price());
+        }
+        areas();
+        panels();
+        if (cost.isPriced()) {
+            json.writeFieldName("rolls");
+            rolls(cost.filmPlan());
+            film();
+            laminate();
+            hours();
+            dates();
+        }
+        verdicts();
+    }
+
+    private void price(PriceBuildUp price) throws IOException {
+        money("total", price.total());
+        json.writeArrayFieldStart("lines");
+        for (CostLine line : price.lines()) {
+            json.writeStartObject();
+            json.writeStringField("kind", Fields.word(line.kind()));
+            json.writeStringField("title", line.title());
+            json.writeStringField("quantity", line.rate().measure().print(line.quantity(), style));
+            json.writeStringField("rate", line.rate().toString());
+            money("amount", line.amount());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeObjectFieldStart("price");
+        money("direct", price.direct());
+        money("overhead", price.overhead());
+        money("contingency", price.contingency());
+        money("cost", price.cost());
+        money("list", price.list());
+        money("net", price.net());
+        money("tax", price.tax());
+        money("total", price.total());
+        json.writeNumberField("marginKept", price.marginKept());
+        json.writeEndObject();
+    }
+
+    private void areas() throws IOException {
+        json.writeObjectFieldStart("areas");
+        number("visibleM2", cost.areas().visible().getValue());
+        number("measuredM2", cost.areas().measured().getValue());
+        number("developedM2", cost.areas().developed().getValue());
+        number("heatedM2", cost.areas().heated().getValue());
+        json.writeArrayFieldStart("walls");
+        for (WallAreas wall : cost.areas().walls()) {
+            json.writeStartObject();
+            json.writeStringField("name", wall.wall().name());
+            json.writeStringField("surface", wall.wall().surface().describe(style));
+            json.writeNumberField("areaRatio", wall.wall().surface().areaRatio());
+            json.writeNumberField("visibleM2", wall.visibleM2());
+            json.writeNumberField("measuredM2", wall.measuredM2());
+            json.writeNumberField("developedM2", wall.developedM2());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void panels() throws IOException {
+        json.writeArrayFieldStart("panels");
+        for (PanelLayout layout : cost.layouts()) {
+            for (Panel panel : layout.panels()) {
+                json.writeStartObject();
+                json.writeStringField("wall", panel.wall());
+                json.writeNumberField("number", panel.number());
+                json.writeStringField("direction", Fields.word(panel.direction()));
+                length("left", panel.lowerLeft().xSteps());
+                length("bottom", panel.lowerLeft().ySteps());
+                length("cutWidth", panel.cutWidthSteps());
+                length("cutLength", panel.cutLengthSteps());
+                json.writeStringField("cut", Print.cut(panel.cutWidthSteps(), style) + " x " + Print.cut(panel.cutLengthSteps(), style));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
+    }
+
+    private void rolls(RollPlan plan) throws IOException {
+        json.writeStartArray();
+        for (OpenedRoll roll : plan.rolls()) {
+            json.writeStartObject();
+            json.writeStringField("roll", roll.stockId());
+            json.writeArrayFieldStart("panels");
+            for (String piece : roll.pieces()) {
+                json.writeString(piece);
+            }
+            json.writeEndArray();
+            length("used", roll.usedSteps());
+            length("remnant", roll.remnantSteps());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void film() throws IOException {
+        json.writeObjectFieldStart("film");
+        json.writeNumberField("openedM2", cost.waste().openedM2());
+        json.writeNumberField("yield", cost.waste().filmYield().share());
+        json.writeNumberField("netYield", cost.waste().filmYield().netShare());
+        json.writeNumberField("utilisation", cost.waste().utilisation());
+        json.writeBooleanField("proven", cost.filmPlan().isProven());
+        money("cost", minor(cost.filmPlan().cost()));
+        money("lowerBound", minor(cost.filmPlan().lowerBound()));
+        json.writeObjectFieldStart("accountM2");
+        for (Map.Entry<WastePart, Double> part : cost.waste().partsM2().entrySet()) {
+            json.writeNumberField(Fields.word(part.getKey()), part.getValue());
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void laminate() throws IOException {
+        if (cost.laminate().isPresent()) {
+            json.writeObjectFieldStart("laminate");
+            number("lengthM", cost.laminate().get().length().getValue());
+            json.writeNumberField("runs", cost.laminate().get().runs());
+            json.writeFieldName("rolls");
+            rolls(cost.laminate().get().plan());
+            json.writeEndObject();
+        }
+    }
+
+    private void hours() throws IOException {
+        json.writeObjectFieldStart("hours");
+        hours("production", cost.labour().productionPaidS());
+        hours("site", cost.labour().sitePaidS());
+        hours("total", cost.labour().totalPaidS());
+        hours("siteElapsed", cost.labour().siteElapsedS());
+        json.writeNumberField("siteDays", cost.labour().siteDays().days());
+        number("minutesPerM2", cost.timePerArea().getValue());
+        json.writeArrayFieldStart("tasks");
+        for (TaskTime time : cost.labour().tasks()) {
+            json.writeStartObject();
+            json.writeStringField("task", time.task().id());
+            json.writeStringField("title", time.task().title());
+            hours("paid", time.paidS());
+            hours("elapsed", time.elapsedS());
+            json.writeStringField("source", time.task().source().toString());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void dates() throws IOException {
+        Optional<Timetable> possible = cost.timetable().filter(Timetable::isPossible);
+        if (possible.isPresent()) {
+            json.writeObjectFieldStart("dates");
+            json.writeStringField("handOver", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(possible.get().handOver()));
+            json.writeArrayFieldStart("activities");
+            for (Slot slot : possible.get().slots()) {
+                json.writeStartObject();
+                json.writeStringField("activity", slot.activity().id());
+                json.writeStringField("title", slot.activity().title());
+                json.writeStringField("start", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyStart()));
+                json.writeStringField("finish", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyEnd()));
+                json.writeBooleanField("critical", slot.isCritical());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+    }
+
+    private void verdicts() throws IOException {
+        json.writeArrayFieldStart("verdicts");
+        for (Verdict verdict : cost.verdicts(style)) {
+            json.writeStartObject();
+            json.writeStringField("level", Fields.word(verdict.level()));
+            json.writeStringField("subject", verdict.subject());
+            json.writeStringField("reason", verdict.reason());
+            json.writeStringField("source", verdict.source().toString());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeObjectFieldStart("cautions");
+        json.writeStringField("preface", Cautions.PREFACE);
+        json.writeArrayFieldStart("list");
+        for (Caution caution : cost.cautions()) {
+            json.writeStartObject();
+            json.writeStringField("title", caution.title());
+            json.writeStringField("text", caution.text());
+            json.writeStringField("defersTo", String.join("; ", caution.defersTo().stream().map(Source::toString).toList()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private Money minor(long cents) {
+        return Money.ofMinor(cost.job().rules().currency(), cents);
+    }
+
+    private void money(String field, Money money) throws IOException {
+        json.writeStringField(field, money.toString());
+    }
+
+    private void length(String field, long steps) throws IOException {
+        json.writeNumberField(field + "M", Steps.toM(steps));
+    }
+
+    private void hours(String field, double seconds) throws IOException {
+        json.writeNumberField(field + "H", seconds / 3600);
+    }
+
+    private void number(String field, Number value) throws IOException {
+        json.writeNumberField(field, value.doubleValue());
+    }
+}

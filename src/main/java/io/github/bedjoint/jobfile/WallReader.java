@@ -1,0 +1,130 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.job.JobBuilder;
+import io.github.bedjoint.survey.Access;
+import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.Opening;
+import io.github.bedjoint.survey.Point;
+import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.Bond;
+import io.github.bedjoint.texture.FlatSurface;
+import io.github.bedjoint.texture.JointProfile;
+import io.github.bedjoint.texture.MasonrySurface;
+import io.github.bedjoint.texture.Surface;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.Read;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+/** Reads a wall: size or outline, surface, edges, openings, access. */
+final class WallReader {
+    private WallReader() {}
+
+    static Wall wall(Fields f) {
+        Wall wall = f.has("outline")
+                ? Wall.polygon(f.text("name"), f.list("outline", WallReader::point))
+                : Wall.rectangle(f.text("name"), f.read("width", Read::length), f.read("height", Read::length));
+        wall = f.with(wall, "surface", n -> f.object(n, WallReader::surface), Wall::withSurface);
+        if (f.has("edges")) {
+            Wall bare = wall;
+            wall = f.object("edges", e -> edges(e, bare));
+        }
+        wall = f.with(wall, "openings", n -> f.list(n, node -> Fields.whole(node, WallReader::opening)), Wall::withOpenings);
+        f.has("accessFactor");
+        return f.with(wall, "access", n -> f.word(n, Access.class), Wall::withAccess);
+    }
+
+    /** The access factor belongs to the job's hours, not to the wall; it is read once the wall is known by name. */
+    static void access(JsonNode node, JobBuilder job) {
+        Fields f = Fields.of(node);
+        if (f.has("accessFactor")) {
+            f.with(job, "accessFactor", f::number, (builder, factor) -> builder.accessFactor(f.text("name").strip(), factor));
+        }
+    }
+
+    private static Point point(JsonNode node) {
+        List<JsonNode> pair = node.items();
+        if (pair == null || pair.size() != 2) {
+            throw node.refused("must be a pair [x, y] of lengths", "Maybe brackets are missing.");
+        }
+        return Point.of(coordinate(pair.get(0)), coordinate(pair.get(1)));
+    }
+
+    private static Quantity<Length> coordinate(JsonNode node) {
+        if (node.scalar() instanceof String text) {
+            return Fields.under(node, () -> {
+                Quantity<Length> length = Read.length(text);
+                Door.lengthM("coordinate", length, Range.closed(-1000, 1000));
+                return length;
+            });
+        }
+        throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
+    }
+
+    private static Surface surface(Fields f) {
+        return switch (f.text("kind")) {
+            case "flat" -> FlatSurface.flat();
+            case "masonry" -> masonry(f);
+            default -> throw f.get("kind").refused("must be one of flat, masonry", "Maybe the spelling differs.");
+        };
+    }
+
+    private static Surface masonry(Fields f) {
+        List<Quantity<Length>> unit = f.object("unit", u -> List.of(u.read("length", Read::length), u.read("height", Read::length)));
+        String head = f.has("headJoint") ? "headJoint" : "joint";
+        String bed = f.has("bedJoint") ? "bedJoint" : "joint";
+        MasonrySurface surface = MasonrySurface.of(
+                unit.get(0), unit.get(1), f.read(head, Read::length), f.read(bed, Read::length), f.object("profile", WallReader::profile));
+        surface = f.with(surface, "headProfile", n -> f.object(n, WallReader::profile), MasonrySurface::withHeads);
+        surface = f.with(surface, "bond", n -> f.word(n, Bond.class), MasonrySurface::withBond);
+        return f.with(surface, "faceRatio", f::number, MasonrySurface::withFaceRatio);
+    }
+
+    private static JointProfile profile(Fields f) {
+        return switch (f.word("kind", JointProfile.Kind.class)) {
+            case FLUSH -> JointProfile.flush();
+            case RAKED -> JointProfile.raked(f.read("depth", Read::length));
+            case V -> vee(angle(f));
+            case CONCAVE -> JointProfile.concave(f.read("sagitta", Read::length));
+            case HALF_ROUND -> JointProfile.halfRound();
+            case STRUCK -> JointProfile.struck(f.read("recess", Read::length));
+            case WEATHERED -> JointProfile.weathered(f.read("recess", Read::length));
+        };
+    }
+
+    static JointProfile vee(double degrees) {
+        return JointProfile.vee(Door.of(degrees, JointProfile.DEGREE));
+    }
+
+    private static double angle(Fields f) {
+        return f.with(90.0, "degrees", f::number, (right, degrees) -> Door.number("angle", degrees, Range.above(0, 180)));
+    }
+
+    private static Wall edges(Fields f, Wall bare) {
+        Wall wall = bare;
+        for (Side side : Side.values()) {
+            wall = f.with(wall, Fields.word(side), n -> f.object(n, WallReader::edge), (w, edge) -> w.withEdge(side, edge));
+        }
+        return wall;
+    }
+
+    private static Edge edge(Fields f) {
+        Edge.Kind kind = f.word("kind", Edge.Kind.class);
+        Edge edge = f.has("extra") ? Edge.of(kind, f.read("extra", Read::length)) : Edge.flush(kind);
+        return f.with(edge, "sealed", f::flag, Edge::withSealed);
+    }
+
+    private static Opening opening(Fields f) {
+        Opening opening = Opening.of(
+                f.word("kind", Opening.Kind.class),
+                f.read("left", Read::length),
+                f.read("bottom", Read::length),
+                f.read("width", Read::length),
+                f.read("height", Read::length));
+        opening = f.with(opening, "treatment", n -> f.word(n, Opening.Treatment.class), Opening::withTreatment);
+        return f.with(opening, "turnedIn", n -> f.read(n, Read::length), Opening::turnedIn);
+    }
+}

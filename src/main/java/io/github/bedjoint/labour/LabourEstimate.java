@@ -1,0 +1,290 @@
+package io.github.bedjoint.labour;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Verdict;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+
+/**
+ * The hours of a job by task and by stage, and the days on site.
+ *
+ * <p>Paid time counts all people together; elapsed time is that of the clock. Totals do not depend on the order of tasks, to the last bit. Immutable.
+ */
+public final class LabourEstimate implements Explained {
+    private static final Source SUM = Source.geometry("sum over tasks");
+
+    static final Formula PRODUCTION_PAID = sum("production-paid", "Paid time in the shop", "P_p", "paid time");
+    static final Formula PRODUCTION_ELAPSED = sum("production-elapsed", "Elapsed time in the shop, one task after another", "E_p", "elapsed time");
+    static final Formula SITE_WORK_PAID = sum("site-work-paid", "Paid time of work on site", "P_w", "paid time");
+    static final Formula SITE_ELAPSED = sum("site-elapsed", "Elapsed work on site", "E", "elapsed time");
+    static final Formula SITE_PAID = Formula.of(
+            "labour.site-paid",
+            "Paid time on site and on the way",
+            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
+            "P_w + P_u + P_v + P_t",
+            SUM,
+            new Symbol("P_w", Measure.TIME, "paid time of work"),
+            new Symbol("P_u", Measure.TIME, "paid time of daily set-up"),
+            new Symbol("P_v", Measure.TIME, "paid time of daily travel"),
+            new Symbol("P_t", Measure.TIME, "paid time of trips of their own"));
+    static final Formula TRIPS_PAID = Formula.of(
+            "labour.trips-paid",
+            "Paid time of trips of their own",
+            new Symbol("P_t", Measure.TIME, "paid time of trips of their own"),
+            "sum(P_i)",
+            SUM,
+            new Symbol("P_i", Measure.TIME, "paid time of each trip"));
+    static final Formula PREMIUM = Formula.of(
+            "labour.premium",
+            "Premium, as paid time at the plain wage",
+            new Symbol("P_x", Measure.TIME, "premium, as paid time at the plain wage"),
+            "P_p * k_p + P_s * k_s",
+            Source.practice("a premium is a share of the wage"),
+            new Symbol("P_p", Measure.TIME, "paid time in the shop"),
+            Symbol.number("k_p", "premium in the shop"),
+            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
+            Symbol.number("k_s", "premium on site"));
+    static final Formula TOTAL = Formula.of(
+            "labour.total-paid",
+            "Paid time in all",
+            new Symbol("P", Measure.TIME, "paid time in all"),
+            "P_p + P_s",
+            SUM,
+            new Symbol("P_p", Measure.TIME, "paid time in the shop"),
+            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"));
+
+    private final List<TaskTime> tasks;
+    private final List<TaskTime> inShop = new ArrayList<>();
+    private final List<TaskTime> onSite = new ArrayList<>();
+    /** Work that fills the installing days: not what is done at trips of their own. */
+    private final List<TaskTime> installing = new ArrayList<>();
+    private final SiteDays days;
+    private final List<TripTime> trips;
+    private final Premium premium;
+    private final List<Verdict> verdicts;
+    private final double productionPaidS;
+    private final double productionElapsedS;
+    private final double siteWorkPaidS;
+    private final double siteElapsedS;
+    private final double sitePaidS;
+    private final double totalPaidS;
+    private final double tripsPaidS;
+    private final double premiumS;
+
+    private LabourEstimate(
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
+        this.tasks = tasks;
+        this.verdicts = verdicts;
+        this.premium = premium;
+        this.trips = visits.stream()
+                .map(trip -> new TripTime(trip, Totals.of(tasks.stream().filter(time -> trip.tasks().contains(time.task().id())).toList(), TaskTime::elapsedS)))
+                .toList();
+        sort(visits);
+        this.productionPaidS = Totals.of(inShop, TaskTime::paidS);
+        this.productionElapsedS = Totals.of(inShop, TaskTime::elapsedS);
+        this.siteWorkPaidS = Totals.of(onSite, TaskTime::paidS);
+        this.siteElapsedS = Totals.of(installing, TaskTime::elapsedS);
+        this.days = SiteDays.of(
+                siteElapsedS, day, Totals.of(daily, TaskTime::elapsedS), Totals.of(daily, TaskTime::paidS), crew.people());
+        this.tripsPaidS = Totals.of(trips, TripTime::paidS);
+        this.sitePaidS = siteWorkPaidS + days.setUpPaidS() + days.travelPaidS() + tripsPaidS;
+        this.totalPaidS = productionPaidS + sitePaidS;
+        this.premiumS = productionPaidS * premium.shop() + sitePaidS * premium.site();
+    }
+
+    static LabourEstimate of(
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> trips, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
+        return new LabourEstimate(List.copyOf(tasks), List.copyOf(daily), trips, day, crew, premium, List.copyOf(verdicts));
+    }
+
+    private static Formula sum(String name, String title, String letter, String what) {
+        return Formula.of(
+                "labour." + name, title, new Symbol(letter, Measure.TIME, title), "sum(t_i)", SUM, new Symbol("t_i", Measure.TIME, what + " of each task"));
+    }
+
+    private void sort(List<Trip> visits) {
+        Set<String> elsewhere = new HashSet<>();
+        visits.forEach(trip -> elsewhere.addAll(trip.tasks()));
+        for (TaskTime time : tasks) {
+            (time.task().stage() == Stage.SITE ? onSite : inShop).add(time);
+            if (time.task().stage() == Stage.SITE && time.task().driver() != Driver.TRIP && !elsewhere.contains(time.task().id())) {
+                installing.add(time);
+            }
+        }
+    }
+
+    /**
+     * Whether the work fits into days at all.
+     *
+     * @return false where set-up and travel fill the shift
+     */
+    public boolean isPossible() {
+        return days.isPossible();
+    }
+
+    /**
+     * Why the work cannot be done.
+     *
+     * @return reasons, none where it can
+     */
+    public List<String> reasons() {
+        return days.reason().stream().toList();
+    }
+
+    /**
+     * What stands against the way in which places are reached.
+     *
+     * @return a warning for each place that is reached from a ladder
+     */
+    public List<Verdict> verdicts() {
+        return verdicts;
+    }
+
+    /**
+     * The times of all tasks that have something to do.
+     *
+     * @return the times in order of work
+     */
+    public List<TaskTime> tasks() {
+        return tasks;
+    }
+
+    /**
+     * The time of one task.
+     *
+     * @param id the task's id
+     * @return its time, or empty where it has nothing to do
+     */
+    public Optional<TaskTime> task(String id) {
+        return tasks.stream().filter(time -> time.task().id().equals(id)).findFirst();
+    }
+
+    /**
+     * The days on site.
+     *
+     * @return days, set-up and travel
+     */
+    public SiteDays siteDays() {
+        return days;
+    }
+
+    /**
+     * Paid time in the shop.
+     *
+     * @return person-seconds
+     */
+    public double productionPaidS() {
+        return productionPaidS;
+    }
+
+    /**
+     * Elapsed time in the shop if nothing runs side by side.
+     *
+     * @return seconds
+     */
+    public double productionElapsedS() {
+        return productionElapsedS;
+    }
+
+    /**
+     * Paid time on site, daily set-up and travel included.
+     *
+     * @return person-seconds
+     */
+    public double sitePaidS() {
+        return sitePaidS;
+    }
+
+    /**
+     * Elapsed work of the installing days, without daily set-up and travel, without tasks driven by trips and those done on trips of their own.
+     *
+     * @return seconds
+     */
+    public double siteElapsedS() {
+        return siteElapsedS;
+    }
+
+    /**
+     * Trips of their own.
+     *
+     * @return their hours, in the order given
+     */
+    public List<TripTime> trips() {
+        return trips;
+    }
+
+    /**
+     * The premium as paid time at the plain wage; it is no part of the hours.
+     *
+     * @return person-seconds to be paid on top of {@link #totalPaidS()}
+     */
+    public double premiumS() {
+        return premiumS;
+    }
+
+    /**
+     * Paid time in all.
+     *
+     * @return person-seconds
+     */
+    public double totalPaidS() {
+        return totalPaidS;
+    }
+
+    /**
+     * {@link #totalPaidS()} as a quantity.
+     *
+     * @return person-hours
+     */
+    public Quantity<Time> totalPaid() {
+        return Door.time(totalPaidS);
+    }
+
+    @Override
+    public Working working() {
+        Working shop = summed(PRODUCTION_PAID, productionPaidS, inShop, TaskTime::paidS, false);
+        Working work = summed(SITE_WORK_PAID, siteWorkPaidS, onSite, TaskTime::paidS, false);
+        Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS(), tripsPaidS)
+                .because(work, days.setUpWorking(), days.travelWorking(), tripsWorking());
+        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing, TaskTime::elapsedS, true);
+        List<Working> figures = new ArrayList<>(List.of(
+                Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
+                summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
+                days.working().because(elapsed)));
+        trips.forEach(trip -> figures.add(trip.working()));
+        if (premiumS > 0) {
+            figures.add(Working.of(PREMIUM, premiumS, productionPaidS, premium.shop(), sitePaidS, premium.site()).whose(premium.name()));
+        }
+        return Working.group("Hours", figures);
+    }
+
+    private Working tripsWorking() {
+        return Working.sum(TRIPS_PAID, tripsPaidS, trips.stream().map(TripTime::paidS).toList())
+                .because(trips.stream().map(TripTime::paidWorking).toArray(Working[]::new));
+    }
+
+    private static Working summed(Formula formula, double total, List<TaskTime> times, ToDoubleFunction<TaskTime> figure, boolean elapsed) {
+        return Working.sum(formula, total, times.stream().mapToDouble(figure).boxed().toList())
+                .because(times.stream().map(time -> elapsed ? time.elapsedWorking() : time.paidWorking()).toArray(Working[]::new));
+    }
+
+    /** Paid hours and days in one line. */
+    @Override
+    public String toString() {
+        return Print.fixed(totalPaidS / 3600, 2) + " h paid: " + Print.fixed(productionPaidS / 3600, 2) + " h in the shop, "
+                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + days.days() + (days.days() == 1 ? " day" : " days");
+    }
+}

@@ -1,0 +1,133 @@
+package io.github.bedjoint.labour;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.working.Source;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+
+/**
+ * A trip to the site beside those of the installing days: what for, who, how long, and how long to wait between it and the installing.
+ *
+ * <p>Tasks of the table that are done on this trip, such as washing, are named; their hours are then not part of the installing days. Immutable.
+ *
+ * @param purpose what for
+ * @param count   how many such trips, 1 to 100
+ * @param people  how many travel, 1 to 50
+ * @param travelS there and back, in seconds, for each person
+ * @param onSiteS time on site in seconds, beside the tasks that are done
+ * @param waitS   least time in seconds between its end and the installing, or between installing and it
+ * @param tasks   ids of the tasks that are done on it
+ */
+public record Trip(Purpose purpose, int count, int people, double travelS, double onSiteS, double waitS, List<String> tasks) {
+    /** Where the wait after washing comes from. */
+    public static final Source WASH_SOURCE = Source.practice("a wall is washed 7 days before film is applied");
+
+    private static final Range DAY = Range.closed(0, 86_400);
+
+    /** What a trip is for. */
+    public enum Purpose {
+        /** To measure. */
+        SURVEY(true),
+        /** To try the film on the wall; its result comes before film is ordered. */
+        TEST_PATCH(true),
+        /** To wash the wall ahead of applying. */
+        WASH(true),
+        /** To look over the work later. */
+        INSPECTION(false),
+        /** To take the film off at the end of its life. */
+        REMOVAL(false);
+
+        private final boolean before;
+
+        Purpose(boolean before) {
+            this.before = before;
+        }
+
+        /**
+         * Whether it comes before the installing.
+         *
+         * @return true for survey, test patch and washing
+         */
+        public boolean isBeforeInstalling() {
+            return before;
+        }
+    }
+
+    /**
+     * Checks every part.
+     *
+     * @param purpose what for
+     * @param count   how many such trips, 1 to 100
+     * @param people  how many travel, 1 to 50
+     * @param travelS there and back, in seconds, for each person, 0 to 24 h
+     * @param onSiteS time on site in seconds, beside the tasks that are done, 0 to 24 h
+     * @param waitS   least time in seconds between its end and the installing, or between installing and it, at most 50 years
+     * @param tasks   ids of the tasks that are done on it
+     * @throws io.github.bedjoint.units.RefusedException if a part cannot be accepted
+     */
+    public Trip {
+        Door.count("trips for " + purpose, count, 1, 100);
+        Door.count("people on the trip for " + purpose, people, 1, 50);
+        Door.timeS("travel for " + purpose, Door.time(travelS), DAY);
+        Door.timeS("time on site for " + purpose, Door.time(onSiteS), DAY);
+        Door.timeS("wait at the trip for " + purpose, Door.time(waitS), Range.closed(0, 50 * 366 * 86_400.0));
+        tasks = List.copyOf(tasks);
+    }
+
+    /**
+     * One trip of one person.
+     *
+     * @param purpose what for
+     * @param travel  there and back, 0 to 24 h
+     * @param onSite  time on site beside the tasks that are done, 0 to 24 h
+     * @return the trip
+     * @throws io.github.bedjoint.units.RefusedException if a time cannot be accepted
+     */
+    public static Trip of(Purpose purpose, Quantity<Time> travel, Quantity<Time> onSite) {
+        return new Trip(
+                purpose, 1, 1, Door.timeS("travel for " + purpose, travel, DAY), Door.timeS("time on site for " + purpose, onSite, DAY), 0, List.of());
+    }
+
+    /**
+     * The same several times.
+     *
+     * @param times 1 to 100
+     * @return a new trip
+     */
+    public Trip times(int times) {
+        return new Trip(purpose, times, people, travelS, onSiteS, waitS, tasks);
+    }
+
+    /**
+     * The same with more people.
+     *
+     * @param travellers 1 to 50
+     * @return a new trip
+     */
+    public Trip withPeople(int travellers) {
+        return new Trip(purpose, count, travellers, travelS, onSiteS, waitS, tasks);
+    }
+
+    /**
+     * The same with a wait between it and the installing.
+     *
+     * @param wait elapsed time, zero or more
+     * @return a new trip
+     * @throws io.github.bedjoint.units.RefusedException if it cannot be accepted
+     */
+    public Trip withWait(Quantity<Time> wait) {
+        return new Trip(purpose, count, people, travelS, onSiteS, Door.timeS("wait", wait, Range.closed(0, 50 * 366 * 86_400.0)), tasks);
+    }
+
+    /**
+     * The same doing tasks of the table.
+     *
+     * @param ids the tasks' ids
+     * @return a new trip
+     */
+    public Trip doing(String... ids) {
+        return new Trip(purpose, count, people, travelS, onSiteS, waitS, List.of(ids));
+    }
+}

@@ -1,0 +1,66 @@
+package io.github.bedjoint.rolls;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plans a job in which any roll serves any wall. */
+final class PlainPlanning {
+
+    private PlainPlanning() {}
+
+    static RollPlan plan(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, Work work) {
+        if (cuts.isEmpty()) {
+            return answer(cuts, stock, terms, work, List.of(), 0, 0, Certificate.empty());
+        }
+        List<Shortage> shortages = Shortages.of(cuts, stock, terms);
+        if (!shortages.isEmpty()) {
+            Certificate shown = Shortages.certificate(cuts, stock, terms, shortages.get(0));
+            return noPlan(cuts, stock, terms, work, 0, Stop.INFEASIBLE, shown, shortages);
+        }
+        ModelMaker maker = new ModelMaker(cuts, stock, terms);
+        RollSearch.Found found = new RollSearch(maker.model, work).run();
+        List<PriceList> lists = new ArrayList<>();
+        found.prices().forEach(row -> lists.add(maker.priceList(row.price(), row.held())));
+        Certificate certificate = new Certificate(
+                lists, found.exhausted().stream().map(maker::counts).toList(), List.of());
+        long bound = found.bound();
+        // Only what a checker can follow counts: a complete search may have been too long for it.
+        if (!found.exhausted().isEmpty()
+                && !BoundCheck.check(cuts, stock, terms, bound, certificate).accepted()) {
+            bound = found.boundByPrices();
+            certificate = new Certificate(lists, List.of(), List.of());
+        }
+        if (found.rolls().isEmpty()) {
+            boolean proven = bound == LotBound.IMPOSSIBLE;
+            Shortage reason = Shortages.arrangement(cuts, stock, terms, proven);
+            Stop stop = proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND;
+            return noPlan(cuts, stock, terms, work, proven ? 0 : bound, stop, certificate, List.of(reason));
+        }
+        return answer(cuts, stock, terms, work, maker.rolls(found.rolls()), found.cost(), bound, certificate);
+    }
+
+    static RollPlan answer(
+            List<Cut> cuts,
+            List<Stock> stock,
+            CuttingTerms terms,
+            Work work,
+            List<OpenedRoll> rolls,
+            long cost,
+            long bound,
+            Certificate certificate) {
+        Stop stop = cost == bound ? Stop.PROVEN : Stop.WORK_LIMIT;
+        return new RollPlan(cuts, stock, terms, rolls, cost, bound, stop, certificate, List.of(), work.spent());
+    }
+
+    static RollPlan noPlan(
+            List<Cut> cuts,
+            List<Stock> stock,
+            CuttingTerms terms,
+            Work work,
+            long bound,
+            Stop stop,
+            Certificate certificate,
+            List<Shortage> shortages) {
+        return new RollPlan(cuts, stock, terms, List.of(), 0, bound, stop, certificate, shortages, work.spent());
+    }
+}

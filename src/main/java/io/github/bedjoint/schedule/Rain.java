@@ -1,0 +1,62 @@
+package io.github.bedjoint.schedule;
+
+import io.github.bedjoint.working.Source;
+import java.time.LocalDate;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** Days of rain, and how long a wall must dry after each before work outdoors goes on. Immutable. */
+public final class Rain {
+    /** Where the 24 hours come from. */
+    public static final Source DRY_SOURCE = UsualWaits.DRY_AFTER_RAIN.source();
+
+    private static final Rain NONE = new Rain(new TreeSet<>(), UsualWaits.DRY_AFTER_RAIN.span());
+
+    private final SortedSet<LocalDate> days;
+    private final Span dry;
+
+    private Rain(SortedSet<LocalDate> days, Span dry) {
+        this.days = days;
+        this.dry = dry;
+    }
+
+    /**
+     * Dry weather; after rain a wall would dry for 24 hours.
+     *
+     * @return no days of rain
+     */
+    public static Rain none() {
+        return NONE;
+    }
+
+    /**
+     * The same with another day of rain.
+     *
+     * @param day it may rain at any hour of it
+     * @return new weather
+     */
+    public Rain on(LocalDate day) {
+        SortedSet<LocalDate> more = new TreeSet<>(days);
+        more.add(day);
+        return new Rain(more, dry);
+    }
+
+    /**
+     * The same with another time to dry.
+     *
+     * @param wait how long after the end of a day of rain
+     * @return new weather
+     */
+    public Rain dryingFor(Span wait) {
+        return new Rain(days, wait);
+    }
+
+    /** A calendar without the hours that rain takes. */
+    WorkCalendar on(WorkCalendar calendar) {
+        WorkCalendar left = calendar;
+        for (LocalDate day : days) {
+            left = left.withRain(day, dry);
+        }
+        return left;
+    }
+}

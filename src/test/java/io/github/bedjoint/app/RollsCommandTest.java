@@ -1,0 +1,142 @@
+package io.github.bedjoint.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RollsCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path cuts;
+    private Path stock;
+    private String out = "";
+    private String err = "";
+
+    @BeforeEach
+    void write() throws IOException {
+        cuts = Files.writeString(folder.resolve("cuts.csv"), "id,width,length mm,quantity,group\na,1.36 m,3050,5,front\nb,0.56 m,3050,1,front\n");
+        stock = Files.writeString(folder.resolve("stock.csv"), "id,width,length,price EUR,available\nA-25,1.36 m,25 m,420.00,\nA-10,1.36 m,10 m,198.00,2\n");
+    }
+
+    private int run(String... options) {
+        String[] args = new String[3 + options.length];
+        args[0] = "rolls";
+        args[1] = cuts.toString();
+        args[2] = stock.toString();
+        System.arraycopy(options, 0, args, 3, options.length);
+        ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+        ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+        int code = Main.run(
+                new ByteArrayInputStream(new byte[0]),
+                new PrintStream(outBytes, true, StandardCharsets.UTF_8),
+                new PrintStream(errBytes, true, StandardCharsets.UTF_8),
+                args);
+        out = outBytes.toString(StandardCharsets.UTF_8);
+        err = errBytes.toString(StandardCharsets.UTF_8);
+        return code;
+    }
+
+    /** By hand: 10 m rolls hold three panels of 3.05 m with or without lead and tail; two of them cost 396, one of 25 m 420. */
+    @Test
+    void rolls_plainLists_giveTheCheapestPlan() {
+        assertThat(run("--lead", "0.3 m", "--tail", "20 cm", "--gap", "10 mm")).isZero();
+        assertThat(out).contains("2 rolls, EUR 396.00").contains("9170.0 mm").contains("330.0 mm");
+        assertThat(err).isEmpty();
+    }
+
+    /** Without options nothing is lost: 3 x 3.05 = 9.15 used, 0.85 left. */
+    @Test
+    void rolls_withoutOptions_loseNothing() {
+        assertThat(run("--format", "json")).isZero();
+        assertThat(out).contains("\"cost\" : 396.00", "\"lowerBound\" : 396.00", "\"proven\" : true", "\"used\" : 9.15", "\"remnant\" : 0.85", "\"certificate\"");
+    }
+
+    @Test
+    void rolls_asCsv_defusesFormulas() throws IOException {
+        Files.writeString(cuts, "id,width,length,quantity\n\"=1+1,x\",1.36 m,3 m,1\n");
+        assertThat(run("--format", "csv")).isZero();
+        assertThat(out).isEqualTo("roll,stock,place,piece\n1,A-10,1,\"'=1+1,x\"\n");
+    }
+
+    @Test
+    void rolls_withoutWidthsAndCurrency_planLengthsOnly() throws IOException {
+        Files.writeString(cuts, "id,length,quantity\nx,60 mm,3\ny,40 mm,3\n");
+        Files.writeString(stock, "id,width,length,price,available\nbar,,100 mm,1,\n");
+        assertThat(run()).isZero();
+        assertThat(out).contains("3 rolls, 3, proven the cheapest");
+    }
+
+    @Test
+    void rolls_cutThatFitsNoRoll_isNamed() throws IOException {
+        Files.writeString(cuts, "id,width,length,quantity\nlong,1.36 m,26 m,1\nok,1.36 m,2 m,1\n");
+        assertThat(run("--format", "json")).isEqualTo(3);
+        assertThat(out).contains("\"feasible\" : false", "\"cut\" : \"long\"", "cut-too-long");
+        assertThat(err).isEqualTo("There is no plan: panel long, cut too long: needs 26000.0 mm, there is 25000.0 mm\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "id,width,length,quantity;a,1 m,3 kg,1    | cut list, row 2, column length is '3 kg'",
+                "id,width,length,quantity;a,1 m,300,1     | cut list, row 2, column length is '300'",
+                "id,width,length,quantity;a,1 m,-3 m,1    | cut list, row 2, column length is '-3 m'",
+                "id,width,length,quantity;a,1 m,3 m,1.5   | cut list, row 2, column quantity is '1.5'",
+                "id,width,length,quantity;a,1 m,3 m,0     | cut list, row 2, column quantity is '0'",
+                "id,width,length,quantity;a,1 m,3 m,1;a,1 m,2 m,1 | cut list, row 3, column id is 'a'",
+                "id,width,length,quantity;a,1 m,3 m,1;b,,2 m,1    | cut list, row 3, column width is ''",
+                "id,width,length,quantity;,1 m,3 m,1      | cut list, row 2, column id is ''",
+                "id,width,quantity;a,1 m,1                | cut list, heading is 'id,width,quantity'",
+                "id,width,length,colour;a,1 m,3 m,red     | cut list, heading is 'colour'",
+                "id,width,length;a,1 m                    | cut list, row 2 is '2 fields'",
+                "id,width,length                          | cut list is 'without rows'"
+            })
+    void rolls_badCutList_namesRowColumnAndValue(String table, String start) throws IOException {
+        Files.writeString(cuts, table.replace(';', '\n'));
+        assertThat(run()).isEqualTo(2);
+        assertThat(err.replace("'", "")).startsWith(start.replace("'", "")).endsWith("\n");
+        assertThat(err.lines()).hasSize(1);
+        assertThat(out).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "id,width,length,price,available;r,1.36 m,10 m,EUR 1.234,1              | column price is 'EUR 1.234'",
+                "id,width,length,price,available;r,1.36 m,10 m,EUR 1,1;s,1.36 m,9 m,USD 1,1 | row 3, column price is 'USD 1'",
+                "id,width,length,price,available;r,1.36 m,10 m,XQX 1,1                  | column price is 'XQX 1'",
+                "id,width,length,price,available;r,1.36 m,10 m,\"1,50\",1               | column price is '1,50'",
+                "id,width,length,price,available;r,1.36 m,10 m,EUR 1,-1                 | column available is '-1'",
+                "id,width,length,price,available;r,1.36 m,99 km,EUR 1,1                 | column length is '99 km'"
+            })
+    void rolls_badStockList_namesRowColumnAndValue(String table, String part) throws IOException {
+        Files.writeString(stock, table.replace(';', '\n'));
+        assertThat(run()).isEqualTo(2);
+        assertThat(err).startsWith("stock list, row ").contains(part);
+    }
+
+    @Test
+    void rolls_missingFileFolderOrOption_isBadInput() throws IOException {
+        Files.delete(stock);
+        assertThat(run()).isEqualTo(2);
+        assertThat(err).startsWith("There is no file '").contains("stock.csv");
+        Files.createDirectory(stock);
+        assertThat(run()).isEqualTo(2);
+        assertThat(err).contains("must be a file");
+        assertThat(run("--lead", "3")).isEqualTo(2);
+        assertThat(run("--wrong")).isEqualTo(2);
+    }
+}

@@ -1,0 +1,538 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.units.UnitStyle;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/**
+ * Job files drawn from a seed, as trees. The same seed gives the same job in metric or in imperial units, and as in a mirror.
+ *
+ * <p>Every length is a whole number of sixteenths of an inch, which is exact in millimetres too (1.5875), and every rate is exact in both.
+ */
+public final class RandomJobs {
+    private static final List<String> PROFILES = List.of("flush", "raked", "v", "concave", "half-round", "struck", "weathered");
+    private static final List<String> QUESTIONS = List.of(
+            "dry-abrasion", "solvent-used", "mains-power", "historic", "new-substrate", "foam-backed", "damp", "painted",
+            "paint-before-1978", "tested-free-of-lead", "paint-lifts", "low-surface-energy");
+    private static final BigDecimal FOOT2 = new BigDecimal("0.09290304");
+
+    private final Random random;
+    private final boolean metric;
+    private final boolean mirrored;
+    private final boolean simple;
+
+    private RandomJobs(long seed, boolean metric, boolean mirrored, boolean simple) {
+        this.random = new Random(seed * 0x9E3779B97F4A7C15L);
+        this.metric = metric;
+        this.mirrored = mirrored;
+        this.simple = simple;
+    }
+
+    /** A job in metric units. */
+    public static Map<String, Object> tree(long seed) {
+        return new RandomJobs(seed, true, false, false).job();
+    }
+
+    /** The same job, in these units. */
+    public static Map<String, Object> tree(long seed, UnitStyle style) {
+        return new RandomJobs(seed, style == UnitStyle.METRIC, false, false).job();
+    }
+
+    /** The same job in a mirror that stands upright: walls, edges, openings, start and weather side change over. */
+    public static Map<String, Object> mirrored(long seed) {
+        return new RandomJobs(seed, true, true, false).job();
+    }
+
+    /** A job of one rectangular wall without openings, with rolls without end and no fixed sums: more wall can only cost more. */
+    public static Map<String, Object> simple(long seed) {
+        return new RandomJobs(seed, true, false, true).job();
+    }
+
+    private Map<String, Object> job() {
+        Map<String, Object> job = new LinkedHashMap<>();
+        job.put("bedjoint", 1);
+        job.put("name", "Drawn job");
+        job.put("currency", "EUR");
+        job.put("walls", walls());
+        if (maybe(3)) {
+            job.put("deduction", pick("all", "none", Map.of("atLeast", area(between(0, 40)))));
+        }
+        int filmWidth = between(30, 64) * 16;
+        int overlapLeast = between(4, 16);
+        job.put("film", film(filmWidth, overlapLeast));
+        if (maybe(2)) {
+            job.put("laminate", laminate(filmWidth));
+        }
+        if (maybe(2)) {
+            job.put("ink", ink());
+        }
+        job.put("layout", layout(overlapLeast));
+        if (maybe(2)) {
+            job.put("cutting", cutting());
+        }
+        job.put("labour", labour());
+        if (maybe(2)) {
+            job.put("calendar", calendar());
+        }
+        if (maybe(2)) {
+            job.put("site", site());
+        }
+        if (maybe(2)) {
+            job.put("consumables", List.of(Map.of("title", "Cleaner", "price", perArea(money(1, 300)))));
+        }
+        if (maybe(2) && !simple) {
+            job.put("extras", extras());
+        }
+        job.put("price", price());
+        return job;
+    }
+
+    private List<Object> walls() {
+        List<Object> walls = new ArrayList<>();
+        int count = simple ? 1 : between(1, 3);
+        for (int i = 0; i < count; i++) {
+            walls.add(wall("Wall " + (char) ('A' + i)));
+        }
+        return walls;
+    }
+
+    private Map<String, Object> wall(String name) {
+        Map<String, Object> wall = new LinkedHashMap<>();
+        wall.put("name", name);
+        int width = between(600, 6000);
+        int height = between(400, 2600);
+        if (simple || random.nextInt(3) > 0) {
+            wall.put("width", length(width));
+            wall.put("height", length(height));
+        } else {
+            int peak = between(1, width - 1);
+            int left = between(height / 2, height);
+            int right = between(height / 2, height);
+            wall.put("outline", outline(List.of(List.of(0, 0), List.of(width, 0), List.of(width, right), List.of(peak, height), List.of(0, left)), width));
+            height = Math.min(left, right);
+        }
+        wall.put("surface", surface());
+        if (maybe(2)) {
+            Map<String, Object> edges = new LinkedHashMap<>();
+            for (String side : List.of("left", "right", "bottom", "top")) {
+                if (random.nextInt(4) > 0) {
+                    edges.put(mirrored ? other(side) : side, edge(side));
+                }
+            }
+            wall.put("edges", edges);
+        }
+        if (maybe(2) && !simple) {
+            wall.put("openings", openings(width, height));
+        }
+        wall.put("access", pick("ground", "platform", "scaffold", "lift", "ladder"));
+        if (maybe(3)) {
+            wall.put("accessFactor", decimal(80, 250, 2));
+        }
+        return wall;
+    }
+
+    /** Against the clock from the lower left; in a mirror the other way round, so the order of the corners is turned. */
+    private List<Object> outline(List<List<Integer>> corners, int width) {
+        List<Object> points = new ArrayList<>();
+        for (List<Integer> corner : corners) {
+            points.add(mirrored ? 0 : points.size(), List.of(length(mirrored ? width - corner.get(0) : corner.get(0)), length(corner.get(1))));
+        }
+        return points;
+    }
+
+    private Map<String, Object> surface() {
+        if (maybe(3)) {
+            return Map.of("kind", "flat");
+        }
+        Map<String, Object> surface = new LinkedHashMap<>();
+        surface.put("kind", "masonry");
+        surface.put("unit", Map.of("length", length(between(100, 260)), "height", length(between(32, 130))));
+        int head = between(3, 10);
+        int bed = maybe(2) ? head : between(3, 10);
+        if (head == bed) {
+            surface.put("joint", length(head));
+        } else {
+            surface.put("headJoint", length(head));
+            surface.put("bedJoint", length(bed));
+        }
+        surface.put("profile", profile(Math.min(head, bed)));
+        if (maybe(3)) {
+            surface.put("headProfile", profile(head));
+        }
+        if (maybe(2)) {
+            surface.put("bond", pick("stretcher", "stack", "flemish", "english"));
+        }
+        if (maybe(3)) {
+            surface.put("faceRatio", decimal(100, 140, 2));
+        }
+        return surface;
+    }
+
+    private Map<String, Object> profile(int joint) {
+        String kind = PROFILES.get(random.nextInt(PROFILES.size()));
+        Map<String, Object> profile = new LinkedHashMap<>();
+        profile.put("kind", kind);
+        switch (kind) {
+            case "raked" -> profile.put("depth", length(between(1, 8)));
+            case "v" -> profile.put("degrees", decimal(300, 1600, 1));
+            case "concave" -> profile.put("sagitta", length(between(1, Math.max(1, joint / 2))));
+            case "struck", "weathered" -> profile.put("recess", length(between(1, 6)));
+            default -> { }
+        }
+        return profile;
+    }
+
+    private Map<String, Object> edge(String side) {
+        Map<String, Object> edge = new LinkedHashMap<>();
+        edge.put("kind", side.equals("bottom")
+                ? pick("ground", "free")
+                : pick("free", "soffit", "inside-corner", "outside-corner", "movement-joint"));
+        if (maybe(2)) {
+            edge.put("extra", length(between(0, 64)));
+        }
+        if (maybe(4)) {
+            edge.put("sealed", random.nextBoolean());
+        }
+        return edge;
+    }
+
+    private List<Object> openings(int width, int height) {
+        List<int[]> taken = new ArrayList<>();
+        List<Object> openings = new ArrayList<>();
+        int wanted = between(0, 4);
+        for (int i = 0; i < wanted; i++) {
+            int w = between(16, 700);
+            int h = between(16, 900);
+            String kind = pick("door", "window", "vent", "weep-hole", "alarm", "sign", "other");
+            int left = between(0, Math.max(0, width - w));
+            int bottom = kind.equals("door") ? 0 : between(0, Math.max(0, height - h));
+            String treatment = pick("trimmed", "turned-in", "left-whole", "never-covered");
+            int turn = between(0, 32);
+            boolean open = List.of("vent", "weep-hole", "alarm").contains(kind);
+            int[] box = {left, bottom, left + w, bottom + h};
+            boolean fits = w < width && h < height && (w < width - 100 || h < height - 100) && taken.stream()
+                    .noneMatch(o -> box[0] < o[2] && o[0] < box[2] && box[1] < o[3] && o[1] < box[3]);
+            if (fits) {
+                taken.add(box);
+                Map<String, Object> opening = new LinkedHashMap<>();
+                opening.put("kind", kind);
+                opening.put("left", length(mirrored ? width - left - w : left));
+                opening.put("bottom", length(bottom));
+                opening.put("width", length(w));
+                opening.put("height", length(h));
+                if (!open && treatment.equals("turned-in")) {
+                    opening.put("turnedIn", length(turn));
+                } else if (!open) {
+                    opening.put("treatment", treatment);
+                }
+                openings.add(opening);
+            }
+        }
+        return openings;
+    }
+
+    private Map<String, Object> film(int width, int overlapLeast) {
+        Map<String, Object> film = new LinkedHashMap<>();
+        film.put("name", "Film");
+        film.put("rollWidth", length(width));
+        if (maybe(2)) {
+            film.put("edgeMargin", length(between(0, 12)));
+        }
+        film.put("overlap", Map.of("least", length(overlapLeast), "most", length(overlapLeast + 16)));
+        if (maybe(2)) {
+            film.put("usableStretch", decimal(0, 200, 2));
+        }
+        if (maybe(4)) {
+            film.put("thickness", length(1));
+        }
+        if (maybe(3)) {
+            film.put("outgas", time(between(0, 100) * 60));
+        }
+        if (maybe(3)) {
+            film.put("surfaceTemperature", Map.of("least", celsius(between(0, 15)), "most", celsius(between(20, 60))));
+        }
+        film.put("rolls", rolls("F", 25));
+        return film;
+    }
+
+    private List<Object> rolls(String letter, int least) {
+        List<Object> rolls = new ArrayList<>();
+        int count = between(1, 3);
+        boolean counted = !simple && maybe(3);
+        for (int i = 0; i < count; i++) {
+            Map<String, Object> roll = new LinkedHashMap<>();
+            roll.put("id", letter + i);
+            roll.put("length", length(between(least, 150) * 192));
+            roll.put("price", money(5_000, 90_000));
+            if (counted && i > 0) {
+                roll.put("available", between(0, 4));
+            }
+            if (maybe(3)) {
+                roll.put("lot", "lot " + between(1, 2));
+            }
+            rolls.add(roll);
+        }
+        return rolls;
+    }
+
+    private Map<String, Object> laminate(int filmWidth) {
+        Map<String, Object> laminate = new LinkedHashMap<>();
+        laminate.put("name", "Laminate");
+        laminate.put("rollWidth", length(filmWidth + between(0, 16)));
+        laminate.put("leadIn", length(between(0, 600)));
+        laminate.put("rolls", rolls("L", 150));
+        return laminate;
+    }
+
+    private Map<String, Object> ink() {
+        Map<String, Object> ink = new LinkedHashMap<>();
+        ink.put("family", pick("solvent", "eco-solvent", "latex", "uv"));
+        BigDecimal perM2 = decimal(40, 200, 1);
+        ink.put("consumption", metric ? perM2 + " mL/m2" : perM2.multiply(FOOT2).toPlainString() + " mL/ft2");
+        if (maybe(2)) {
+            ink.put("coverage", decimal(10, 100, 2));
+        }
+        BigDecimal perLitre = decimal(20, 200, 0);
+        ink.put("price", metric
+                ? "EUR " + perLitre + "/L"
+                : "EUR " + perLitre.multiply(new BigDecimal("3.785411784")).toPlainString() + "/gal");
+        return ink;
+    }
+
+    private Map<String, Object> layout(int overlapLeast) {
+        Map<String, Object> layout = new LinkedHashMap<>();
+        layout.put("direction", pick("drops", "bands", "cheapest"));
+        layout.put("fit", pick("full-width", "equalised"));
+        if (maybe(2)) {
+            layout.put("overlap", length(overlapLeast + between(0, 16)));
+        }
+        if (maybe(2)) {
+            layout.put("leastSliver", length(between(0, 96)));
+        }
+        String drops = side(pick("left", "right"));
+        switch (random.nextInt(4)) {
+            case 0 -> layout.put("start", drops);
+            case 1 -> layout.put("start", List.of(drops, pick("bottom", "top")));
+            default -> {
+                if (mirrored) {
+                    layout.put("start", "right");
+                }
+            }
+        }
+        if (maybe(2)) {
+            layout.put("weatherSide", side(pick("left", "right")));
+        }
+        return layout;
+    }
+
+    private String side(String drawn) {
+        return mirrored ? other(drawn) : drawn;
+    }
+
+    private static String other(String side) {
+        return side.equals("left") ? "right" : side.equals("right") ? "left" : side;
+    }
+
+    private Map<String, Object> cutting() {
+        Map<String, Object> cutting = new LinkedHashMap<>();
+        cutting.put("lead", length(between(0, 300)));
+        cutting.put("tail", length(between(0, 300)));
+        cutting.put("gap", length(between(0, 16)));
+        cutting.put("keepRemnantsFrom", length(between(100, 1000)));
+        if (maybe(3) && !simple) {
+            cutting.put("remnantValuePercent", between(0, 100));
+        }
+        if (maybe(3) && !simple) {
+            cutting.put("oneLotPerWall", random.nextBoolean());
+        }
+        return cutting;
+    }
+
+    private Map<String, Object> labour() {
+        Map<String, Object> labour = new LinkedHashMap<>();
+        if (random.nextInt(5) > 0) {
+            labour.put("production", perHour(money(2_000, 9_000)));
+            labour.put("site", perHour(money(2_000, 9_000)));
+        }
+        labour.put("siteCrew", between(1, 4));
+        if (maybe(2)) {
+            labour.put("shopCrew", between(1, 3));
+        }
+        if (maybe(2)) {
+            labour.put("tandemEfficiency", decimal(50, 100, 2));
+        }
+        if (maybe(2)) {
+            labour.put("allowance", maybe(2) ? Map.of("onJobTime", decimal(0, 60, 2)) : Map.of("onWorkingDay", decimal(0, 50, 2)));
+        }
+        labour.put("shift", time(between(420, 600)));
+        if (maybe(2)) {
+            labour.put("travel", Map.of("perDay", time(between(0, 90)), "withinShift", random.nextBoolean()));
+        }
+        if (maybe(3)) {
+            labour.put("without", Arrays.asList(pick("wash", "heat-roll", "edge")));
+        }
+        if (maybe(3)) {
+            labour.put("paces", Map.of("print", perLength(decimal(1, 90, 1))));
+        }
+        if (maybe(3)) {
+            Map<String, Object> task = new LinkedHashMap<>();
+            task.put("id", "press");
+            task.put("title", "Press the film down");
+            task.put("stage", "site");
+            task.put("driver", "visible-area");
+            task.put("pace", timePerArea(decimal(1, 90, 1)));
+            task.put("people", between(1, 2));
+            task.put("slowedByHeight", random.nextBoolean());
+            labour.put("tasks", Arrays.asList(task));
+        }
+        if (maybe(3)) {
+            labour.put("twoPeopleFrom", length(between(500, 3000)));
+        }
+        return labour;
+    }
+
+    private Map<String, Object> calendar() {
+        Map<String, Object> calendar = new LinkedHashMap<>();
+        calendar.put("zone", pick("Europe/Vienna", "America/Chicago", "UTC"));
+        calendar.put("start", "2027-0" + between(1, 9) + "-" + between(10, 28));
+        calendar.put("from", pick("07:00", "08:30"));
+        calendar.put("to", pick("15:30", "17:00"));
+        if (maybe(2)) {
+            calendar.put("days", List.of("monday", "tuesday", "wednesday", "thursday", pick("friday", "saturday")));
+        }
+        if (maybe(2)) {
+            calendar.put("closed", List.of("2027-05-31", "2027-06-0" + between(1, 9)));
+        }
+        if (maybe(2)) {
+            calendar.put("washBefore", time(60 * between(0, 200)));
+        }
+        if (maybe(2)) {
+            calendar.put("cure", time(60 * between(0, 100)));
+        }
+        return calendar;
+    }
+
+    private Map<String, Object> site() {
+        Map<String, Object> site = new LinkedHashMap<>();
+        site.put("outdoor", random.nextBoolean());
+        site.put("substrate", pick("brick", "block", "stone", "concrete", "render", "plaster", "panel"));
+        Map<String, Object> answers = new LinkedHashMap<>();
+        for (String question : QUESTIONS) {
+            if (maybe(2)) {
+                answers.put(question, pick("yes", "no", "unknown"));
+            }
+        }
+        site.put("answers", answers);
+        if (maybe(2)) {
+            site.put("air", celsius(between(0, 35)));
+            site.put("relativeHumidity", decimal(20, 100, 2));
+        }
+        if (maybe(2)) {
+            site.put("surfaceTemperature", celsius(between(0, 45)));
+        }
+        return site;
+    }
+
+    private List<Object> extras() {
+        List<Object> extras = new ArrayList<>();
+        int count = between(1, 3);
+        for (int i = 0; i < count; i++) {
+            Map<String, Object> extra = new LinkedHashMap<>();
+            extra.put("kind", pick("hire", "trips", "freight", "disposal", "lump"));
+            extra.put("title", "Extra " + (i + 1));
+            if (maybe(2)) {
+                extra.put("count", between(0, 9));
+            }
+            extra.put("each", money(0, 40_000));
+            extras.add(extra);
+        }
+        return extras;
+    }
+
+    private Map<String, Object> price() {
+        Map<String, Object> price = new LinkedHashMap<>();
+        switch (random.nextInt(4)) {
+            case 0 -> price.put("overhead", Map.of("onDirectCost", decimal(0, 80, 2)));
+            case 1 -> price.put("overhead", Map.of("onLabourCost", decimal(0, 150, 2)));
+            case 2 -> price.put("overhead", Map.of("perHour", perHour(money(0, 3_000))));
+            default -> { }
+        }
+        if (maybe(2)) {
+            price.put("contingency", decimal(0, 30, 2));
+        }
+        price.put("profit", maybe(2) ? Map.of("margin", decimal(0, 80, 2)) : Map.of("markup", decimal(0, 200, 2)));
+        if (maybe(3) && !simple) {
+            price.put("minimum", money(0, 500_000));
+        }
+        if (maybe(3)) {
+            price.put("discount", decimal(0, 40, 2));
+        }
+        if (maybe(2)) {
+            price.put("tax", decimal(0, 27, 2));
+        }
+        price.put("rounding", pick("half-up", "half-even", "up", "down"));
+        return price;
+    }
+
+    private String length(int sixteenths) {
+        return metric
+                ? new BigDecimal("1.5875").multiply(BigDecimal.valueOf(sixteenths)).toPlainString() + " mm"
+                : new BigDecimal("0.0625").multiply(BigDecimal.valueOf(sixteenths)).toPlainString() + " in";
+    }
+
+    /** In tenths of a square foot. */
+    private String area(int tenths) {
+        BigDecimal feet = BigDecimal.valueOf(tenths).movePointLeft(1);
+        return metric ? feet.multiply(FOOT2).toPlainString() + " m2" : feet.toPlainString() + " ft2";
+    }
+
+    private String time(int minutes) {
+        return metric ? minutes + " min" : 60 * minutes + " s";
+    }
+
+    private String celsius(int degrees) {
+        return metric ? degrees + " degC" : new BigDecimal("1.8").multiply(BigDecimal.valueOf(degrees)).add(BigDecimal.valueOf(32)) + " degF";
+    }
+
+    private String money(int leastCents, int mostCents) {
+        return "EUR " + BigDecimal.valueOf(between(leastCents, mostCents)).movePointLeft(2).setScale(2).toPlainString();
+    }
+
+    private String perArea(String money) {
+        return metric ? money + "/m2" : "EUR " + new BigDecimal(money.substring(4)).multiply(FOOT2).toPlainString() + "/ft2";
+    }
+
+    private static String perHour(String money) {
+        return money + "/h";
+    }
+
+    private String timePerArea(BigDecimal minutes) {
+        return metric ? minutes + " min/m2" : minutes.multiply(FOOT2).toPlainString() + " min/ft2";
+    }
+
+    private String perLength(BigDecimal minutes) {
+        return metric ? minutes + " min/m" : minutes.multiply(new BigDecimal("0.3048")).toPlainString() + " min/ft";
+    }
+
+    private BigDecimal decimal(int least, int most, int places) {
+        return BigDecimal.valueOf(between(least, most), places);
+    }
+
+    private int between(int least, int most) {
+        return least + random.nextInt(most - least + 1);
+    }
+
+    private boolean maybe(int oneIn) {
+        return random.nextInt(oneIn) == 0;
+    }
+
+    @SafeVarargs
+    private <T> T pick(T... of) {
+        return of[random.nextInt(of.length)];
+    }
+}
