@@ -21,3 +21,6 @@ import javax.measure.*;
 import javax.measure.quantity.*;
 import org.joda.money.*;
 import tech.units.indriya.quantity.Quantities;
+import tech.units.indriya.format.SimpleUnitFormat;
+Map.of(ShopUnits.INCH, "in", ShopUnits.FOOT, "ft", ShopUnits.YARD, "yd", ShopUnits.MIL, "mil", ShopUnits.MILLIMETRE, "mm", ShopUnits.CENTIMETRE, "cm").forEach(SimpleUnitFormat.getInstance()::label);
+Map.of(ShopUnits.SQUARE_INCH, "in²", ShopUnits.SQUARE_FOOT, "ft²", ShopUnits.SQUARE_YARD, "yd²").forEach(SimpleUnitFormat.getInstance()::label);

@@ -72,7 +72,7 @@ final class Division {
     }
 
     private PanelLayout layout(WallRegions regions, Cutting cutting, List<Strip> strips, List<Run> runs, int places) {
-        Placement placed = new Placement(wall, regions, cutting, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
+        Placement placed = new Placement(wall, regions, cutting, rules, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
         return PanelLayout.of(this, strips, runs, placed, places);
     }
 

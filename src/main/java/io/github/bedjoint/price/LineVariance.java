@@ -8,6 +8,7 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.EnumMap;
 import java.util.Map;
 import org.joda.money.Money;
@@ -20,6 +21,7 @@ import org.joda.money.Money;
  */
 public final class LineVariance implements Explained {
     private static final Source SOURCE = Source.handbook("standard costing: price variance at actual quantity, usage variance at standard price");
+    private static final MathContext DIGITS = MathContext.DECIMAL128;
     private static final Symbol PRICE = new Symbol("V_p", Measure.MONEY, "price variance before rounding");
     private static final Symbol USAGE = new Symbol("V_u", Measure.MONEY, "usage variance before rounding");
     private static final Map<Measure, Formula> PRICES = new EnumMap<>(Measure.class);
@@ -54,10 +56,10 @@ public final class LineVariance implements Explained {
         this.actual = actual;
         this.rounding = rounding;
         BigDecimal most = BigDecimal.valueOf(actual.quantity());
-        BigDecimal more = most.subtract(BigDecimal.valueOf(estimated.quantity()));
-        priceValue = actual.rate().perInner().subtract(estimated.rate().perInner()).multiply(most);
+        BigDecimal more = most.subtract(BigDecimal.valueOf(estimated.quantity()), DIGITS);
+        priceValue = actual.rate().perInner().subtract(estimated.rate().perInner(), DIGITS).multiply(most, DIGITS);
         price = rounding.round(actual.rate().currency(), priceValue);
-        usageValue = more.multiply(estimated.rate().perInner());
+        usageValue = more.multiply(estimated.rate().perInner(), DIGITS);
         usage = rounding.round(actual.rate().currency(), usageValue);
         leftOver = total().minus(price).minus(usage);
     }

@@ -262,4 +262,10 @@ public final class PriceBuildUp implements Explained {
         }
         return totalWorking.in(rules.currency());
     }
+
+    /** Cost, net price and total in one line. */
+    @Override
+    public String toString() {
+        return "cost " + cost + ", net " + net + ", total " + total;
+    }
 }

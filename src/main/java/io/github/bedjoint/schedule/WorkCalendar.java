@@ -216,11 +216,11 @@ public final class WorkCalendar {
         return Instant.ofEpochSecond(second).atZone(zone);
     }
 
-    /** The open hours of three years from a moment, compiled when first asked for. */
+    /** The open hours from the first day of a moment's year, so that nothing depends on what was asked before. */
     OpenHours openFrom(long second) {
         OpenHours known = compiled;
         if (!known.covers(second)) {
-            known = OpenHours.compile(this, at(second).toLocalDate());
+            known = OpenHours.compile(this, at(second).toLocalDate().withDayOfYear(1));
             compiled = known;
         }
         return known;

@@ -43,7 +43,12 @@ public final class FlatSurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
+    public double localStretchUp() {
+        return 0;
+    }
+
+    @Override
+    public double localStretchAlong() {
         return 0;
     }
 

@@ -26,25 +26,25 @@ import org.jspecify.annotations.Nullable;
 public final class GridSurface implements Surface {
     /** Width of the window in which the local stretch is looked for when none is given: 10 mm, a usual joint. */
     private static final double WINDOW_M = 0.01;
-    private static final Range WINDOW = Range.above(0, 1);
+    /** A window is held in memory as rows: 500 of them unless more are asked for, 5000 at most. */
+    private static final double USUAL_ROWS = 500;
+    private static final double MOST_ROWS = 5000;
     private static final Source PITCH_RULE = Source.geometry("a step between two points reads as a slope over the pitch");
 
     private final double pitchXM;
     private final double pitchYM;
     private final Diagonal diagonal;
-    private final double windowM;
     private final Sums sums;
 
-    private GridSurface(double pitchXM, double pitchYM, Diagonal diagonal, double windowM, Sums sums) {
+    private GridSurface(double pitchXM, double pitchYM, Diagonal diagonal, Sums sums) {
         this.pitchXM = pitchXM;
         this.pitchYM = pitchYM;
         this.diagonal = diagonal;
-        this.windowM = windowM;
         this.sums = sums;
     }
 
     /**
-     * Reads a surface; the local stretch is that of the worst 10 mm.
+     * Reads a surface; the local stretch is that of the worst 10 mm, or of the worst 500 rows where those are less.
      *
      * @param grid     the heights
      * @param diagonal which diagonal divides the cells
@@ -53,7 +53,7 @@ public final class GridSurface implements Surface {
      * @throws RefusedException if its text is faulty or no cell has all four corners
      */
     public static GridSurface of(HeightGrid grid, Diagonal diagonal) throws IOException {
-        return of(grid, diagonal, Door.length(WINDOW_M));
+        return of(grid, diagonal, Door.length(Math.min(WINDOW_M, USUAL_ROWS * grid.pitchYM())));
     }
 
     /**
@@ -61,14 +61,14 @@ public final class GridSurface implements Surface {
      *
      * @param grid     the heights
      * @param diagonal which diagonal divides the cells
-     * @param window   width over which a film is held at both ends, such as that of a joint; above 0, at most 1 m, rounded to the pitch. The
+     * @param window   width over which a film is held at both ends, such as that of a joint; above 0, at most 1 m and 5000 rows, rounded to the pitch. The
      *                 local stretch is looked for in it and one pitch more; slopes above 45 degrees count there as upright steps
      * @return the surface
      * @throws IOException      if the grid's text cannot be read
      * @throws RefusedException if its text is faulty, the window out of range, or no cell has all four corners
      */
     public static GridSurface of(HeightGrid grid, Diagonal diagonal, Quantity<Length> window) throws IOException {
-        double windowM = Door.lengthM("window", window, WINDOW);
+        double windowM = Door.lengthM("window", window, Range.above(0, Math.min(1, MOST_ROWS * grid.pitchYM())));
         double dx = grid.pitchXM();
         double dy = grid.pitchYM();
         TriangleSum triangles = new TriangleSum(dx, dy, diagonal);
@@ -92,7 +92,7 @@ public final class GridSurface implements Surface {
             if (triangles.cells() == 0) {
                 throw empty("0 whole cells");
             }
-            return new GridSurface(dx, dy, diagonal, lines.windowM(), new Sums(triangles, lines));
+            return new GridSurface(dx, dy, diagonal, new Sums(triangles, lines));
         }
     }
 
@@ -133,8 +133,17 @@ public final class GridSurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return sums.windowLengthM / windowM - 1;
+    public double localStretchUp() {
+        return sums.stretchUp;
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return sums.stretchAlong;
+    }
+
+    private double windowM() {
+        return sums.stretchUp > sums.stretchAlong ? sums.windowUpM : sums.windowAlongM;
     }
 
     @Override
@@ -205,14 +214,14 @@ public final class GridSurface implements Surface {
         return Working.group(
                 "Stretch on a height grid",
                 List.of(
-                        Working.of(GridFormulas.LOCAL, localStretch(), sums.windowLengthM, windowM),
+                        Working.of(GridFormulas.LOCAL, localStretch(), (1 + localStretch()) * windowM(), windowM()),
                         Working.of(GridFormulas.MEAN_UP, meanStretchUp(), sums.upM, sums.upBaseM),
                         Working.of(GridFormulas.MEAN_ALONG, meanStretchAlong(), sums.alongM, sums.alongBaseM)));
     }
 
     @Override
     public String steepestPlace(UnitStyle style) {
-        return localStretch() > 0 ? "worst " + Measure.LENGTH.print(windowM, style) + " of the height grid" : "";
+        return localStretch() > 0 ? "worst " + Measure.LENGTH.print(windowM(), style) + " of the height grid" : "";
     }
 
     @Override
@@ -227,13 +236,12 @@ public final class GridSurface implements Surface {
                 && pitchXM == that.pitchXM
                 && pitchYM == that.pitchYM
                 && diagonal == that.diagonal
-                && windowM == that.windowM
                 && sums.equals(that.sums);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(pitchXM, pitchYM, diagonal, windowM, sums);
+        return Objects.hash(pitchXM, pitchYM, diagonal, sums);
     }
 
     /** The surface in words and metric units. */
@@ -255,7 +263,10 @@ public final class GridSurface implements Surface {
             double alongBaseM,
             double upM,
             double upBaseM,
-            double windowLengthM) {
+            double stretchAlong,
+            double windowAlongM,
+            double stretchUp,
+            double windowUpM) {
 
         Sums(TriangleSum triangles, LineSum lines) {
             this(
@@ -271,7 +282,10 @@ public final class GridSurface implements Surface {
                     lines.alongBaseM(),
                     lines.upM(),
                     lines.upBaseM(),
-                    lines.windowLengthM());
+                    lines.worstAlong().stretch(),
+                    lines.worstAlong().widthM(),
+                    lines.worstUp().stretch(),
+                    lines.worstUp().widthM());
         }
     }
 }

@@ -19,8 +19,8 @@ final class LineSum {
     private double alongBaseM;
     private double upM;
     private double upBaseM;
-    private double worst;
-    private double worstBaseM;
+    private final Window worstAlong = new Window();
+    private final Window worstUp = new Window();
     private int rows;
 
     LineSum(int columns, double dx, double dy, double windowM) {
@@ -66,7 +66,7 @@ final class LineSum {
         }
         alongM += total;
         alongBaseM += counted * dx;
-        consider(most, windowX * dx);
+        worstAlong.consider(most, windowX * dx);
     }
 
     private void up(double[] row, double[] before) {
@@ -91,7 +91,7 @@ final class LineSum {
         upM += total;
         upBaseM += counted * dy;
         if (rows >= windowY) {
-            consider(most, windowY * dy);
+            worstUp.consider(most, windowY * dy);
         }
     }
 
@@ -115,14 +115,6 @@ final class LineSum {
         return upBaseM;
     }
 
-    private void consider(double lengthM, double baseM) {
-        double stretch = lengthM / baseM - 1;
-        if (stretch > worst || worstBaseM == 0) {
-            worst = Math.max(0, stretch);
-            worstBaseM = baseM;
-        }
-    }
-
     /** To be called after the last row: a grid lower than the window is a window itself. */
     void end() {
         if (rows > 1 && rows <= windowY) {
@@ -130,17 +122,39 @@ final class LineSum {
             for (double length : column) {
                 most = Math.max(most, length);
             }
-            consider(most, (rows - 1) * dy);
+            worstUp.consider(most, (rows - 1) * dy);
         }
     }
 
-    /** Length along the surface in the worst window. */
-    double windowLengthM() {
-        return (1 + worst) * worstBaseM;
+    /** The worst window along the rows. */
+    Window worstAlong() {
+        return worstAlong;
     }
 
-    /** Width of the worst window: the one asked for, rounded to the pitch, with a pitch more, and cut to the grid. */
-    double windowM() {
-        return worstBaseM;
+    /** The worst window up the columns. */
+    Window worstUp() {
+        return worstUp;
+    }
+
+    /** A window and its stretch; its width is the one asked for, rounded to the pitch, with a pitch more, and cut to the grid. */
+    static final class Window {
+        private double stretch;
+        private double widthM;
+
+        private void consider(double lengthM, double baseM) {
+            double found = lengthM / baseM - 1;
+            if (found > stretch || widthM == 0) {
+                stretch = Math.max(0, found);
+                widthM = baseM;
+            }
+        }
+
+        double stretch() {
+            return stretch;
+        }
+
+        double widthM() {
+            return widthM;
+        }
     }
 }

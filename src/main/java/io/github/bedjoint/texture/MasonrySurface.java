@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -191,8 +190,13 @@ public final class MasonrySurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return Math.max(faceStretch, Math.max(bed.extraM() / bed.widthM(), head.extraM() / head.widthM()));
+    public double localStretchUp() {
+        return Math.max(faceStretch, bed.extraM() / bed.widthM());
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return Math.max(faceStretch, head.extraM() / head.widthM());
     }
 
     @Override
@@ -212,60 +216,6 @@ public final class MasonrySurface implements Surface {
      */
     public double jointShare() {
         return jointShare;
-    }
-
-    /**
-     * Number of units in an area, not rounded and without waste.
-     *
-     * @param area area of the wall, 0 or more
-     * @return the number
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public double unitsIn(Quantity<Area> area) {
-        return areaM2(area) / cellM2;
-    }
-
-    /**
-     * Length of bed joints in an area.
-     *
-     * @param area area of the wall, 0 or more
-     * @return metres
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public double bedJointM(Quantity<Area> area) {
-        return areaM2(area) / (heightM + bed.widthM());
-    }
-
-    /**
-     * Length of head joints in an area, each counted over the full height of its course.
-     *
-     * @param area area of the wall, 0 or more
-     * @return metres
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public double headJointM(Quantity<Area> area) {
-        return areaM2(area) / (lengthM + head.widthM());
-    }
-
-    private static double areaM2(Quantity<Area> area) {
-        return Door.areaM2("wall area", area, Range.closed(0, 1e8));
-    }
-
-    /**
-     * How the counts of an area came about.
-     *
-     * @param area area of the wall, 0 or more
-     * @return the workings of {@link #unitsIn}, {@link #bedJointM} and {@link #headJointM}
-     * @throws RefusedException if the area is negative or not finite
-     */
-    public Working countsWorking(Quantity<Area> area) {
-        double m2 = areaM2(area);
-        return Working.group(
-                "Units and joints",
-                List.of(
-                        Working.of(MasonryFormulas.COUNT, unitsIn(area), m2, cellM2).because(cellWorking()),
-                        Working.of(MasonryFormulas.BED_LENGTH, bedJointM(area), m2, heightM, bed.widthM()),
-                        Working.of(MasonryFormulas.HEAD_LENGTH, headJointM(area), m2, lengthM, head.widthM())));
     }
 
     /**

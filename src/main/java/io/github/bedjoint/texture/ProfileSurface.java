@@ -100,8 +100,13 @@ public final class ProfileSurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return worst().stretch();
+    public double localStretchUp() {
+        return up == null ? 0 : up.worst().stretch();
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return along == null ? 0 : along.worst().stretch();
     }
 
     private ContourProfile.Span worst() {

@@ -99,8 +99,13 @@ public final class SpotSurface implements Surface {
     }
 
     @Override
-    public double localStretch() {
-        return worst().localStretch();
+    public double localStretchUp() {
+        return spots.stream().mapToDouble(MasonrySurface::localStretchUp).max().orElseThrow();
+    }
+
+    @Override
+    public double localStretchAlong() {
+        return spots.stream().mapToDouble(MasonrySurface::localStretchAlong).max().orElseThrow();
     }
 
     @Override

@@ -24,7 +24,23 @@ public sealed interface Surface extends Explained permits FlatSurface, GridSurfa
      *
      * @return a share of length, 0 or more
      */
-    double localStretch();
+    default double localStretch() {
+        return Math.max(localStretchUp(), localStretchAlong());
+    }
+
+    /**
+     * The stretch up the wall that the steepest place asks for, such as a bed joint.
+     *
+     * @return a share of length, 0 or more
+     */
+    double localStretchUp();
+
+    /**
+     * The stretch along the wall that the steepest place asks for, such as a head joint.
+     *
+     * @return a share of length, 0 or more
+     */
+    double localStretchAlong();
 
     /**
      * The stretch up the wall when the film slides until it is even: length along the texture divided by height, less one.

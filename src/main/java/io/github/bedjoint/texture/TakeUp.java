@@ -102,6 +102,17 @@ public record TakeUp(double up, double along) {
         return left(surface.meanStretchAlong(), along);
     }
 
+    /**
+     * What is left of the stretch at the steepest place, by {@link #LEFT} in the direction that leaves more; extra film is fed in where the joints
+     * are.
+     *
+     * @param surface the surface
+     * @return a share of length, 0 or more
+     */
+    public double leftLocal(Surface surface) {
+        return Math.max(left(surface.localStretchUp(), up), left(surface.localStretchAlong(), along));
+    }
+
     private static double left(double stretch, double share) {
         return (1 + stretch) / (1 + share * stretch) - 1;
     }

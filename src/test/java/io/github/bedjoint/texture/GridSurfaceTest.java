@@ -167,6 +167,17 @@ class GridSurfaceTest {
                 .isCloseTo(0.25, within(1e-12));
     }
 
+    @Test
+    void localStretch_stepsOnlyAlong_isNoneUp() throws IOException {
+        double[][] ribs = {{0, 3, 0, 0}, {0, 3, 0, 0}, {0, 3, 0, 0}};
+        GridSurface surface = GridSurface.of(GridFile.mm(ribs, 4, 4), Diagonal.FALLING, Read.length("4 mm"));
+        // Two pieces of 5 over 8 along, level up.
+        assertThat(surface.localStretchAlong()).isCloseTo(0.25, within(1e-12));
+        assertThat(surface.localStretchUp()).isZero();
+        assertThatThrownBy(() -> GridSurface.of(GridFile.mm(ribs, 4, 0.01), Diagonal.FALLING, Read.length("60 mm")))
+                .hasMessageContaining("window");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "'1,2\n3,4\n'", "'# remark\n\n1,2\n3,4'", "'1,2\r\n3,4\r\n'", "' 1 , 2 \n 3,4 \n'", "'1.0,2e0\n+3,40e-1\n'", "'1,2\n# between\n3,4\n\n'"

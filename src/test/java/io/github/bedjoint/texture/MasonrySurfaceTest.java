@@ -149,7 +149,7 @@ class MasonrySurfaceTest {
         assertThat(wall.areaRatio()).isCloseTo(1 + 4475 / 25312.5, within(1e-12));
         WorkingCheck.check(wall.working());
         // 79.01 units in a square metre: 2 / 0.0253125
-        assertThat(wall.unitsIn(Read.area("1 m2"))).isCloseTo(79.012346, within(1e-6));
+        assertThat(MasonryCounts.of(wall, Read.area("1 m2")).units()).isCloseTo(79.012346, within(1e-6));
     }
 
     @Test
@@ -163,8 +163,17 @@ class MasonrySurfaceTest {
 
     @ParameterizedTest
     @EnumSource(Bond.class)
-    void countsWorking_everyBond_isRight(Bond bond) {
-        WorkingCheck.check(metric(JointProfile.flush()).withBond(bond).countsWorking(Read.area("12.5 m2")));
+    void counts_everyBond_haveARightWorking(Bond bond) {
+        MasonryCounts counts = MasonryCounts.of(metric(JointProfile.flush()).withBond(bond), Read.area("12.5 m2"));
+        WorkingCheck.check(counts.working());
+        assertThat(counts.joints().getValue().doubleValue()).isCloseTo(counts.bedJointM() + counts.headJointM(), within(1e-12));
+    }
+
+    @Test
+    void counts_ofASquareMetre_printEverything() {
+        assertThat(MasonryCounts.of(metric(JointProfile.flush()), Read.area("1 m2")))
+                .hasToString("59.2593 units, bed joints 13.3333 m, head joints 4.4444 m");
+        assertThatThrownBy(() -> MasonryCounts.of(metric(JointProfile.flush()), Read.area("-1 m2"))).hasMessageContaining("wall area");
     }
 
     @Test

@@ -47,10 +47,10 @@ class MasonryUnitsTest {
         for (String line : lines) {
             String[] cells = line.split(",");
             MasonrySurface wall = flush(NAMES.getOrDefault(cells[0], cells[0]));
-            assertThat(wall.unitsIn(Read.area("1 m2"))).as(line).isCloseTo(Double.parseDouble(cells[3]), within(1e-6));
-            assertThat(wall.unitsIn(Read.area("100 ft2"))).as(line).isCloseTo(Double.parseDouble(cells[4]), within(1e-6));
-            assertThat(wall.bedJointM(Read.area("1 m2"))).as(line).isCloseTo(Double.parseDouble(cells[5]), within(1e-6));
-            assertThat(wall.headJointM(Read.area("1 m2"))).as(line).isCloseTo(Double.parseDouble(cells[6]), within(1e-6));
+            assertThat(MasonryCounts.of(wall, Read.area("1 m2")).units()).as(line).isCloseTo(Double.parseDouble(cells[3]), within(1e-6));
+            assertThat(MasonryCounts.of(wall, Read.area("100 ft2")).units()).as(line).isCloseTo(Double.parseDouble(cells[4]), within(1e-6));
+            assertThat(MasonryCounts.of(wall, Read.area("1 m2")).bedJointM()).as(line).isCloseTo(Double.parseDouble(cells[5]), within(1e-6));
+            assertThat(MasonryCounts.of(wall, Read.area("1 m2")).headJointM()).as(line).isCloseTo(Double.parseDouble(cells[6]), within(1e-6));
         }
     }
 
@@ -63,7 +63,7 @@ class MasonryUnitsTest {
         "DIN NF, 1 m2, 48" // DIN 4172 octametric, public teaching sheet
     })
     void unitsIn_publishedWalls_isThePublishedCount(String name, String area, double count) {
-        assertThat(flush(name).unitsIn(Read.area(area))).isCloseTo(count, within(0.5));
+        assertThat(MasonryCounts.of(flush(name), Read.area(area)).units()).isCloseTo(count, within(0.5));
     }
 
     @ParameterizedTest

@@ -44,6 +44,16 @@ class TakeUpTest {
     }
 
     @Test
+    void leftLocal_fedInUpOnly_isTheHeadJoints() {
+        // Raked 5 in 10: 1 at beds and heads. Half fed in at the beds leaves 2 / 1.5 - 1 there, the heads still ask for 1.
+        assertThat(new TakeUp(0.5, 0).leftLocal(BRICK)).isCloseTo(1, within(1e-12));
+        assertThat(new TakeUp(0.5, 0.5).leftLocal(BRICK)).isCloseTo(1.0 / 3, within(1e-12));
+        assertThat(TakeUp.NONE.leftLocal(BRICK)).isCloseTo(BRICK.localStretch(), within(1e-12));
+        Surface flushHeads = MasonrySurfaceTest.metric(JointProfile.raked(Read.length("5 mm"))).withHeads(JointProfile.flush());
+        assertThat(new TakeUp(1, 0).leftLocal(flushHeads)).isCloseTo(0, within(1e-12));
+    }
+
+    @Test
     void film_flatWall_isTheWallWhateverIsFedIn() {
         assertThat(new TakeUp(1, 1).filmUpM(FlatSurface.flat(), 3)).isEqualTo(3);
         assertThat(new TakeUp(1, 1).registration(FlatSurface.flat()).level()).isEqualTo(Verdict.Level.FINE);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** All jobs at full work, with what is expected of each family; run by the profile {@code corpus} only. */
-class RollCorpus {
+class RollCorpusTest {
 
     private static final StringBuilder REPORT = new StringBuilder();
 
