@@ -35,6 +35,7 @@ module io.github.bedjoint {
     exports io.github.bedjoint.calibration;
     exports io.github.bedjoint.price;
     exports io.github.bedjoint.job;
+    exports io.github.bedjoint.risk;
     exports io.github.bedjoint.drawing;
     exports io.github.bedjoint.jobfile;
 }

@@ -2,7 +2,6 @@ package io.github.bedjoint.app;
 
 import io.github.bedjoint.drawing.Copy;
 import io.github.bedjoint.drawing.JobPage;
-import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobResult;
@@ -14,7 +13,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,7 @@ import picocli.CommandLine.Parameters;
             "  bedjoint cost job.json",
             "  bedjoint cost job.json --units imperial --show-working rolls.yield",
             "  bedjoint cost - --format json < job.json",
+            "  bedjoint cost - --lines < jobs.jsonl > answers.jsonl",
             "  bedjoint cost job.json --format html --copy crew > crew.html"
         })
 final class CostCommand implements Callable<Integer> {
@@ -77,6 +79,9 @@ final class CostCommand implements Callable<Integer> {
             description = "Show how all figures came about, or one of them by its name, such as rolls.yield.")
     private @Nullable String figure;
 
+    @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
+    private boolean lines;
+
     CostCommand(InputStream in, PrintWriter out, PrintWriter err) {
         this.in = in;
         this.out = out;
@@ -88,9 +93,15 @@ final class CostCommand implements Callable<Integer> {
         if (copy != null && format != Format.HTML) {
             return complain("--copy needs --format html: the sheet and the JSON hold everything.");
         }
+        if (figure != null && format == Format.HTML) {
+            return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
+        }
         JobCost cost;
         try {
-            cost = JobCost.of(read());
+            if (lines) {
+                return new LinesRun(reader(), out, units).run();
+            }
+            cost = JobCost.of(JobFile.read(reader()));
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
@@ -111,11 +122,9 @@ final class CostCommand implements Callable<Integer> {
         return Main.FINE;
     }
 
-    private Job read() throws IOException {
-        if (file.equals("-")) {
-            return JobFile.read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
-        }
-        return JobFile.read(Input.path(file));
+    private Reader reader() throws IOException {
+        InputStream bytes = file.equals("-") ? in : Files.newInputStream(Input.path(file));
+        return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
     private void print(JobCost cost, Optional<Working> working) {

@@ -12,18 +12,20 @@ import picocli.CommandLine.Command;
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class, RollsCommand.class},
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Costs the application of printed, laminated film from rolls onto rough and flat walls.",
         footer = {
             "",
-            "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given.",
+            "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given,",
+            "1 a fault of the program or of its output.",
             "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
         })
 public final class Main {
     static final int FINE = 0;
+    static final int FAULT = 1;
     static final int BAD_INPUT = 2;
     static final int IMPOSSIBLE = 3;
 
@@ -52,7 +54,8 @@ public final class Main {
         line.setErr(errors);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((e, failed, parsed) -> {
-            throw e;
+            errors.println("This is a fault of Bedjoint, not of the job: " + e);
+            return FAULT;
         });
         if (args.length == 0) {
             line.usage(errors);
@@ -71,7 +74,12 @@ public final class Main {
             if (type == CostCommand.class) {
                 return type.cast(new CostCommand(in, out, err));
             }
-            return type == RollsCommand.class ? type.cast(new RollsCommand(out, err)) : CommandLine.defaultFactory().create(type);
+            if (type == RollsCommand.class) {
+                return type.cast(new RollsCommand(out, err));
+            }
+            return type == CalibrateCommand.class
+                    ? type.cast(new CalibrateCommand(out, err))
+                    : CommandLine.defaultFactory().create(type);
         }
     }
 }

@@ -31,8 +31,12 @@ final class Findings {
             return Optional.empty();
         }
         return Optional.of("The log cannot tell " + paces.get(worst).driver() + " from " + problem.drivers().get(problem.mostAlike(worst))
-                + ": in every job they grow together (variance inflation " + Print.number(inflation) + ", condition " + Print.number(condition)
+                + ": in every job they grow together (variance inflation " + shown(inflation) + ", condition " + shown(condition)
                 + "). Maybe leave one of them out, or add jobs in which they differ.");
+    }
+
+    private static String shown(double value) {
+        return value < 1e6 ? Print.number(value) : "over a million";
     }
 
     static List<Verdict> of(Problem problem, List<String> reasons, List<FittedPace> paces) {

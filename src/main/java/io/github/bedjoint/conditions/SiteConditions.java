@@ -222,6 +222,24 @@ public final class SiteConditions {
     }
 
     /**
+     * The air temperature, where it was measured.
+     *
+     * @return the temperature
+     */
+    public Optional<Quantity<Temperature>> air() {
+        return Double.isNaN(weather.airK()) ? Optional.empty() : Optional.of(Door.of(weather.airK(), ShopUnits.KELVIN));
+    }
+
+    /**
+     * The relative humidity, where it was measured.
+     *
+     * @return the share, over 0 to 1
+     */
+    public Optional<Double> relativeHumidity() {
+        return Double.isNaN(weather.humidity()) ? Optional.empty() : Optional.of(weather.humidity());
+    }
+
+    /**
      * The surface temperature of the wall.
      *
      * @return the temperature in kelvin, or empty while it was not measured

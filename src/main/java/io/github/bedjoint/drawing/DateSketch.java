@@ -75,8 +75,10 @@ final class DateSketch {
             }
             if (i % each == 0) {
                 svg.line(x, HEAD - 4, x, bottom, "stroke", Look.INK, "stroke-width", "0.4");
-                svg.text(x + 2, 13, 11, "start", WEEKDAY.format(day));
-                svg.text(x + 2, 26, 11, "start", DAY.format(day));
+                if (x + 2 + Svg.width("30 Apr", 11) <= WIDTH) {
+                    svg.text(x + 2, 13, 11, "start", WEEKDAY.format(day));
+                    svg.text(x + 2, 26, 11, "start", DAY.format(day));
+                }
             }
         }
         svg.line(NAMES, HEAD, NAMES + days * perDay, HEAD, Look.THIN);

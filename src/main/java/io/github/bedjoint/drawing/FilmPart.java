@@ -9,9 +9,11 @@ import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Working;
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.commons.lang3.StringUtils;
 import org.joda.money.Money;
 
 /** What is cut from which roll: the cut list, the rolls to open, where the film ends, and the laminate. */
@@ -53,14 +55,20 @@ final class FilmPart {
     }
 
     private void cuts(PanelLayout layout, Map<String, Integer> rolls) {
-        Table table = page.table(layout.wall().name() + ", in the order of application", "Panel", ">Cut width", ">Cut length", ">From left", ">From below", ">Roll");
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        Table table = page.table(layout.wall().name() + ", in the order of application", "Panel", ">Cut width" + unit, ">Cut length" + unit, ">From left" + unit, ">From below" + unit, ">Roll");
         for (Panel panel : layout.panels()) {
             Integer roll = rolls.get(panel.wall() + " " + panel.number());
-            table.row(Integer.toString(panel.number()), page.cut(panel.cutWidthSteps()), page.cut(panel.cutLengthSteps()),
-                    page.cut(panel.lowerLeft().xSteps()), page.cut(panel.lowerLeft().ySteps()), roll == null ? "" : roll.toString());
+            table.row(Integer.toString(panel.number()), plain(panel.cutWidthSteps()), plain(panel.cutLengthSteps()),
+                    plain(panel.lowerLeft().xSteps()), plain(panel.lowerLeft().ySteps()), roll == null ? "" : roll.toString());
         }
         table.end();
         page.fold(Working.group("How the cut sizes came about", layout.panels().stream().map(Panel::working).toList()));
+    }
+
+    /** A length without the unit, which stands in the head of its column. */
+    private String plain(long steps) {
+        return page.style == UnitStyle.METRIC ? StringUtils.substringBefore(page.cut(steps), " ") : page.cut(steps);
     }
 
     private void rolls(String title, RollPlan plan, long marginSteps) {

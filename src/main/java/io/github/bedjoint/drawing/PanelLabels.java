@@ -15,12 +15,12 @@ final class PanelLabels {
     private static final double[] ACROSS = {0.5, 0.65, 0.35, 0.75, 0.25};
 
     private final List<Dot> rim;
-    private final List<Box> openings;
+    private final List<Box> taken;
     private final UnitStyle style;
 
-    PanelLabels(List<Dot> rim, List<Box> openings, UnitStyle style) {
+    PanelLabels(List<Dot> rim, List<Box> taken, UnitStyle style) {
         this.rim = rim;
-        this.openings = openings;
+        this.taken = taken;
         this.style = style;
     }
 
@@ -65,7 +65,7 @@ final class PanelLabels {
                 double y = panel.y() + panel.height() * (tall ? along : across);
                 Box box = Box.around(x, y, width, height);
                 if (panel.holds(box.x(), box.y()) && panel.holds(box.right(), box.bottom())
-                        && box.isInside(rim) && openings.stream().noneMatch(box::meets)) {
+                        && box.isInside(rim) && taken.stream().noneMatch(box::meets)) {
                     label.draw(x, y);
                     return true;
                 }

@@ -6,8 +6,10 @@ import io.github.bedjoint.labour.Stage;
 import io.github.bedjoint.labour.TaskTime;
 import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.working.Source;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.apache.commons.lang3.StringUtils;
 
 /** Hours by task, and the dates. */
 final class TimePart {
@@ -24,6 +26,9 @@ final class TimePart {
         stage(Stage.PRODUCTION, "In the shop");
         stage(Stage.SITE, "On site");
         SiteDays days = cost.labour().siteDays();
+        if (cost.labour().tasks().stream().anyMatch(task -> task.task().source().kind() == Source.Kind.ASSUMED)) {
+            page.out.element("p", "A pace that is assumed is a starting value: replace it by the shop's own.");
+        }
         page.table("Each day on site, and in all", "Time", ">Paid")
                 .row("Daily set-up", PageWriter.hours(days.setUpPaidS()))
                 .row("Daily travel", PageWriter.hours(days.travelPaidS()))
@@ -37,7 +42,7 @@ final class TimePart {
         for (TaskTime task : cost.labour().tasks()) {
             if (task.task().stage() == stage) {
                 table.row(task.working().parts(), task.task().title(), PageWriter.hours(task.paidS()), PageWriter.hours(task.elapsedS()),
-                        task.task().source().kind().words());
+                        StringUtils.substringBefore(task.task().source().kind().words(), ","));
             }
         }
         table.end();

@@ -6,16 +6,20 @@ import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.texture.Surface;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Each wall: areas, surface, edges, its elevation with the panels, and the joint in section. */
 final class WallPart {
     private final PageWriter page;
     private final JobCost cost;
+    private final Map<Surface, String> drawn = new HashMap<>();
 
     WallPart(PageWriter page) {
         this.page = page;
@@ -42,15 +46,19 @@ final class WallPart {
         page.out.element("p", "Surface: " + wall.surface().describe(page.style) + ". Reached from: " + WallSketch.words(wall.access()) + ".");
         page.out.element("p", "Edges: " + edges(wall) + ".");
         if (layout.isPossible()) {
-            page.out.element("p", layout.panels().size() + " panels in " + layout.strips() + " " + WallSketch.words(layout.direction())
-                    + ", seams " + Measure.LENGTH.print(layout.seamM(), page.style) + " long.");
+            page.out.element("p", WallSketch.count(layout) + ", seams " + Measure.LENGTH.print(layout.seamM(), page.style) + " long.");
             page.fold(layout.working());
         } else {
             layout.reasons().forEach(reason -> page.out.element("p", "No layout: " + reason + "."));
         }
         page.wide(Drawing.wall(layout, page.style));
         if (wall.surface().localStretch() > 0) {
-            page.narrow(Drawing.joint(wall.surface(), layout.film(), page.style));
+            String before = drawn.putIfAbsent(wall.surface(), wall.name());
+            if (before == null) {
+                page.narrow(Drawing.joint(wall.surface(), layout.film(), page.style));
+            } else {
+                page.out.element("p", "Whether the film follows is drawn with " + before + ", which has the same surface.");
+            }
         }
     }
 

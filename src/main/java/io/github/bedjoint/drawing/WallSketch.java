@@ -26,6 +26,9 @@ final class WallSketch {
     /** Below it a number would not be told from its neighbours. */
     private static final double THINNEST_MARK = 2;
 
+    /** A weep hole must be seen, however small it comes out in scale. */
+    private static final double SMALLEST_KEPT_FREE = 6;
+
     private final PanelLayout layout;
     private final UnitStyle style;
     private final Wall wall;
@@ -40,7 +43,8 @@ final class WallSketch {
         this.wall = layout.wall();
         this.sheet = Sheet.of(layout, LEFT, TOP, WIDEST - LEFT - RIGHT, TALLEST);
         this.openings = wall.openings().stream()
-                .map(o -> sheet.box(o.leftSteps(), o.bottomSteps(), o.rightSteps(), o.topSteps()))
+                .map(o -> sheet.box(o.leftSteps(), o.bottomSteps(), o.rightSteps(), o.topSteps())
+                        .atLeast(o.treatment() == Opening.Treatment.NEVER_COVERED ? SMALLEST_KEPT_FREE : 0))
                 .toList();
         this.rim = wall.outline().points().stream().map(p -> new Dot(sheet.x(p.xSteps()), sheet.y(p.ySteps()))).toList();
         this.strips = Overlaps.of(layout.panels());
@@ -56,8 +60,9 @@ final class WallSketch {
             film(svg);
             openings(svg);
             svg.polygon(rim, Look.OUTLINE);
-            arrows(svg);
-            labels(svg);
+            List<Box> taken = new ArrayList<>(openings);
+            arrows(svg, taken);
+            labels(svg, taken);
             sizes(svg);
             ScaleBar.draw(svg, LEFT, below, sheet.pixelsPerStep(), style);
             legend.draw(svg, 2, below + bar, width);
@@ -108,8 +113,8 @@ final class WallSketch {
         }
     }
 
-    /** One arrow a seam, where its longest overlap is free of openings. */
-    private void arrows(Svg svg) {
+    /** One arrow a seam, where its longest overlap is free of openings; what it takes up is taken. */
+    private void arrows(Svg svg, List<Box> taken) {
         for (Seam seam : layout.seams()) {
             boolean upright = layout.direction() != Direction.BANDS;
             Box longest = null;
@@ -119,12 +124,12 @@ final class WallSketch {
                 longest = belongs && (longest == null || box.longer() > longest.longer()) ? box : longest;
             }
             if (longest != null) {
-                arrow(svg, longest, seam.shows());
+                arrow(svg, longest, seam.shows(), taken);
             }
         }
     }
 
-    private void arrow(Svg svg, Box strip, Side shows) {
+    private void arrow(Svg svg, Box strip, Side shows, List<Box> taken) {
         for (double share : new double[] {0.16, 0.3, 0.84, 0.7, 0.5, 0.06, 0.94}) {
             double x = switch (shows) {
                 case LEFT -> strip.x();
@@ -139,13 +144,14 @@ final class WallSketch {
             Box around = Box.around(x, y, 2 * ARROW, 2 * ARROW);
             if (openings.stream().noneMatch(around::meets) && around.isInside(rim)) {
                 svg.arrow(x, y, shows == Side.LEFT ? -1 : shows == Side.RIGHT ? 1 : 0, shows == Side.TOP ? -1 : shows == Side.BOTTOM ? 1 : 0, ARROW);
+                taken.add(around);
                 return;
             }
         }
     }
 
-    private void labels(Svg svg) {
-        PanelLabels labels = new PanelLabels(rim, openings, style);
+    private void labels(Svg svg, List<Box> taken) {
+        PanelLabels labels = new PanelLabels(rim, taken, style);
         for (Panel panel : layout.panels()) {
             labels.draw(svg, panel, sheet.box(panel));
         }
@@ -193,6 +199,13 @@ final class WallSketch {
         return Print.cut(least, style) + (least == most ? "" : " to " + Print.cut(most, style));
     }
 
+    /** How many panels there are: {@code 6 panels in 6 drops}. */
+    static String count(PanelLayout layout) {
+        String direction = words(layout.direction());
+        return layout.panels().size() + (layout.panels().size() == 1 ? " panel in " : " panels in ") + layout.strips() + " "
+                + (layout.strips() == 1 ? direction.substring(0, direction.length() - 1) : direction);
+    }
+
     static String words(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
@@ -205,7 +218,7 @@ final class WallSketch {
         if (!layout.isPossible()) {
             all.add("It cannot be divided into panels as asked.");
         } else {
-            all.add(layout.panels().size() + " panels in " + layout.strips() + " " + words(layout.direction()) + ", numbered in the order of application.");
+            all.add(count(layout) + ", numbered in the order of application.");
         }
         if (!layout.seams().isEmpty()) {
             all.add("Seams overlap by " + overlap() + "; the edge on top faces " + words(layout.seams().get(0).shows()) + ".");

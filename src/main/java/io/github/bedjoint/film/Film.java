@@ -187,6 +187,16 @@ public final class Film {
     }
 
     /**
+     * Whether a figure was given with the film, so that no default is taken.
+     *
+     * @param figure which figure
+     * @return false where it is the default
+     */
+    public boolean isGiven(FilmFigure figure) {
+        return !source(figure).equals(figure.source()) || figure == FilmFigure.ROLL_WIDTH;
+    }
+
+    /**
      * A figure in its inner unit, for printing and for files.
      *
      * @param figure which figure

@@ -9,9 +9,12 @@ import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.units.PriceRate;
+import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.RefusedException;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 
 /**
@@ -147,6 +150,15 @@ public final class Job {
      */
     public double accessFactor(String wall) {
         return parts.accessFactors.getOrDefault(wall, 1.0);
+    }
+
+    /**
+     * From which cut length on a panel needs two people.
+     *
+     * @return the length, or empty where none does
+     */
+    public Optional<Quantity<Length>> twoPeopleFrom() {
+        return parts.twoPeopleFromSteps == Steps.MAX ? Optional.empty() : Optional.of(Steps.toLength(parts.twoPeopleFromSteps));
     }
 
     /** From which cut length a panel needs two people. */

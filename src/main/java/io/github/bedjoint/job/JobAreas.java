@@ -5,6 +5,7 @@ import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -136,5 +137,12 @@ public final class JobAreas implements Explained {
 
     private Working total(Formula formula, double figure, Function<WallAreas, Double> ofWall) {
         return Working.sum(formula, figure, walls.stream().map(ofWall).toList());
+    }
+
+    /** The three areas in one line, in metric units. */
+    @Override
+    public String toString() {
+        return Measure.AREA.print(visibleM2, UnitStyle.METRIC) + " visible, " + Measure.AREA.print(measuredM2, UnitStyle.METRIC) + " measured, "
+                + Measure.AREA.print(developedM2, UnitStyle.METRIC) + " developed";
     }
 }

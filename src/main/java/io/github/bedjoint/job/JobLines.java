@@ -29,9 +29,10 @@ final class JobLines {
 
     List<CostLine> of(JobPlan plan, LabourEstimate labour) {
         Materials materials = job.materials();
-        rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), plan.film());
+        lines.addAll(rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), plan.film()));
         if (plan.laminate() != null) {
-            rolls(LineKind.LAMINATE, materials.laminate().orElseThrow().name(), materials.laminateRolls(), plan.laminate().plan());
+            lines.addAll(rolls(
+                    LineKind.LAMINATE, materials.laminate().orElseThrow().name(), materials.laminateRolls(), plan.laminate().plan()));
         }
         materials.ink().ifPresent(ink -> ink(ink, plan.printedM2()));
         materials.consumables().forEach(used ->
@@ -43,19 +44,18 @@ final class JobLines {
     }
 
     /** One line for each kind of roll, so that a count times a price each is seen. */
-    private void rolls(LineKind kind, String name, List<RollOffer> offers, @Nullable RollPlan plan) {
-        if (plan == null) {
-            return;
-        }
+    static List<CostLine> rolls(LineKind kind, String name, List<RollOffer> offers, @Nullable RollPlan plan) {
+        List<CostLine> lines = new ArrayList<>();
         for (RollOffer offer : offers) {
             int count = 0;
-            for (OpenedRoll roll : plan.rolls()) {
+            for (OpenedRoll roll : plan == null ? List.<OpenedRoll>of() : plan.rolls()) {
                 count += roll.stockId().equals(offer.id()) ? 1 : 0;
             }
             if (count > 0) {
                 lines.add(CostLine.each(kind, name + ", roll " + offer.id(), count, offer.price()));
             }
         }
+        return lines;
     }
 
     private void ink(Ink ink, double printedM2) {

@@ -1,9 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Working;
@@ -62,25 +59,35 @@ public final class JobResult {
     }
 
     /**
-     * Writes the result.
+     * Writes the result over several lines.
      *
      * @param out where to; flushed, not closed
      * @throws IOException if writing fails
      */
     public void write(Writer out) throws IOException {
-        DefaultIndenter lineFeed = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withArrayIndenter(lineFeed).withObjectIndenter(lineFeed);
-        try (JsonGenerator json = new JsonFactory().createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
-            json.setPrettyPrinter(printer);
-            json.writeStartObject();
-            new ResultWriter(json, cost, style).write();
-            if (working != null) {
-                json.writeFieldName("working");
-                new WorkingWriter(json, style).write(Objects.requireNonNull(working), null);
-            }
-            json.writeEndObject();
+        try (JsonGenerator json = Json.pretty(out)) {
+            object(json);
             json.writeRaw('\n');
         }
+    }
+
+    /**
+     * The result on one line, without a line feed.
+     *
+     * @return JSON text
+     */
+    public String line() {
+        return Json.line(this::object);
+    }
+
+    void object(JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        new ResultWriter(json, cost, style).write();
+        if (working != null) {
+            json.writeFieldName("working");
+            new WorkingWriter(json, style).write(Objects.requireNonNull(working), null);
+        }
+        json.writeEndObject();
     }
 
     /** The result as JSON text. */

@@ -1,9 +1,6 @@
 package io.github.bedjoint.jobfile;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import io.github.bedjoint.rolls.Certificate;
 import io.github.bedjoint.rolls.LotBound;
 import io.github.bedjoint.rolls.OpenedRoll;
@@ -34,9 +31,7 @@ public record PlanResult(RollPlan plan, StockList stock) {
      */
     public String json() {
         StringWriter text = new StringWriter();
-        DefaultIndenter lineFeed = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withArrayIndenter(lineFeed).withObjectIndenter(lineFeed));
+        try (JsonGenerator json = Json.pretty(text)) {
             write(json);
             json.writeRaw('\n');
         } catch (IOException e) {

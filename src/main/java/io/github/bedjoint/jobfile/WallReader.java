@@ -87,12 +87,16 @@ final class WallReader {
         return switch (f.word("kind", JointProfile.Kind.class)) {
             case FLUSH -> JointProfile.flush();
             case RAKED -> JointProfile.raked(f.read("depth", Read::length));
-            case V -> JointProfile.vee(Door.of(angle(f), JointProfile.DEGREE));
+            case V -> vee(angle(f));
             case CONCAVE -> JointProfile.concave(f.read("sagitta", Read::length));
             case HALF_ROUND -> JointProfile.halfRound();
             case STRUCK -> JointProfile.struck(f.read("recess", Read::length));
             case WEATHERED -> JointProfile.weathered(f.read("recess", Read::length));
         };
+    }
+
+    static JointProfile vee(double degrees) {
+        return JointProfile.vee(Door.of(degrees, JointProfile.DEGREE));
     }
 
     private static double angle(Fields f) {

@@ -24,6 +24,7 @@ public record Allowance(Base base, double share) {
         WORKING_DAY
     }
 
+    private static final Allowance NONE = new Allowance(Base.JOB_TIME, 0);
     private static final Source WORK_STUDY = Source.handbook("work study: standard time is basic time plus allowances");
     private static final Symbol STANDARD = new Symbol("t_s", Measure.TIME, "standard time");
     private static final Symbol BASIC = new Symbol("t_b", Measure.TIME, "basic time");
@@ -83,7 +84,7 @@ public record Allowance(Base base, double share) {
      * @return an allowance of zero on job time
      */
     public static Allowance none() {
-        return onJobTime(0);
+        return NONE;
     }
 
     /**

@@ -4,6 +4,7 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Verdict;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -148,6 +149,15 @@ public final class Labour {
     }
 
     /**
+     * What is added to basic time.
+     *
+     * @return the allowance
+     */
+    public Allowance allowance() {
+        return allowance;
+    }
+
+    /**
      * The crew on site.
      *
      * @return the crew
@@ -198,19 +208,32 @@ public final class Labour {
             if (task.driver() == Driver.DAY) {
                 daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, EACH_DAY)), allowance, crew));
             } else {
-                List<PlaceTime> there = places.stream()
-                        .filter(place -> place.amounts().inner(task.driver()) > 0)
-                        .map(place -> PlaceTime.of(task, place))
-                        .toList();
+                List<PlaceTime> there = new ArrayList<>(places.size());
+                for (WorkPlace place : places) {
+                    if (place.amounts().inner(task.driver()) > 0) {
+                        there.add(PlaceTime.of(task, place));
+                    }
+                }
                 if (!there.isEmpty()) {
                     times.add(TaskTime.of(task, there, allowance, crew));
                 }
             }
         }
-        for (String id : trips.stream().flatMap(trip -> trip.tasks().stream()).toList()) {
-            table.task(id);
+        for (Trip trip : trips) {
+            for (String id : trip.tasks()) {
+                if (table.task(id).stage() != Stage.SITE || table.task(id).driver() == Driver.DAY) {
+                    throw new RefusedException(
+                            "task of the trip for " + trip.purpose(), id, "must be a task on site that is not done each day", "Maybe another task was meant.");
+                }
+            }
         }
-        return LabourEstimate.of(times, daily, trips, day, siteCrew, premium);
+        List<Verdict> verdicts = new ArrayList<>();
+        for (WorkPlace place : places) {
+            for (Verdict verdict : place.reach().verdicts()) {
+                verdicts.add(new Verdict(verdict.level(), place.name() + ", " + verdict.subject(), verdict.reason(), verdict.source()));
+            }
+        }
+        return LabourEstimate.of(times, daily, trips, day, siteCrew, premium, verdicts);
     }
 
     /**

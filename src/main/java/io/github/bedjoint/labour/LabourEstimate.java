@@ -2,14 +2,18 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -63,9 +67,14 @@ public final class LabourEstimate implements Explained {
             new Symbol("P_s", Measure.TIME, "paid time on site and on the way"));
 
     private final List<TaskTime> tasks;
+    private final List<TaskTime> inShop = new ArrayList<>();
+    private final List<TaskTime> onSite = new ArrayList<>();
+    /** Work that fills the installing days: not what is done at trips of their own. */
+    private final List<TaskTime> installing = new ArrayList<>();
     private final SiteDays days;
     private final List<TripTime> trips;
     private final Premium premium;
+    private final List<Verdict> verdicts;
     private final double productionPaidS;
     private final double productionElapsedS;
     private final double siteWorkPaidS;
@@ -75,16 +84,19 @@ public final class LabourEstimate implements Explained {
     private final double tripsPaidS;
     private final double premiumS;
 
-    private LabourEstimate(List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium) {
+    private LabourEstimate(
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
         this.tasks = tasks;
+        this.verdicts = verdicts;
         this.premium = premium;
         this.trips = visits.stream()
                 .map(trip -> new TripTime(trip, Totals.of(tasks.stream().filter(time -> trip.tasks().contains(time.task().id())).toList(), TaskTime::elapsedS)))
                 .toList();
-        this.productionPaidS = Totals.of(of(Stage.PRODUCTION), TaskTime::paidS);
-        this.productionElapsedS = Totals.of(of(Stage.PRODUCTION), TaskTime::elapsedS);
-        this.siteWorkPaidS = Totals.of(of(Stage.SITE), TaskTime::paidS);
-        this.siteElapsedS = Totals.of(installing(), TaskTime::elapsedS);
+        sort(visits);
+        this.productionPaidS = Totals.of(inShop, TaskTime::paidS);
+        this.productionElapsedS = Totals.of(inShop, TaskTime::elapsedS);
+        this.siteWorkPaidS = Totals.of(onSite, TaskTime::paidS);
+        this.siteElapsedS = Totals.of(installing, TaskTime::elapsedS);
         this.days = SiteDays.of(
                 siteElapsedS, day, Totals.of(daily, TaskTime::elapsedS), Totals.of(daily, TaskTime::paidS), crew.people());
         this.tripsPaidS = Totals.of(trips, TripTime::paidS);
@@ -94,8 +106,8 @@ public final class LabourEstimate implements Explained {
     }
 
     static LabourEstimate of(
-            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> trips, WorkDay day, Crew crew, Premium premium) {
-        return new LabourEstimate(List.copyOf(tasks), List.copyOf(daily), trips, day, crew, premium);
+            List<TaskTime> tasks, List<TaskTime> daily, List<Trip> trips, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
+        return new LabourEstimate(List.copyOf(tasks), List.copyOf(daily), trips, day, crew, premium, List.copyOf(verdicts));
     }
 
     private static Formula sum(String name, String title, String letter, String what) {
@@ -103,16 +115,15 @@ public final class LabourEstimate implements Explained {
                 "labour." + name, title, new Symbol(letter, Measure.TIME, title), "sum(t_i)", SUM, new Symbol("t_i", Measure.TIME, what + " of each task"));
     }
 
-    private List<TaskTime> of(Stage stage) {
-        return tasks.stream().filter(time -> time.task().stage() == stage).toList();
-    }
-
-    /** Work that fills the installing days: not what is done at trips of their own. */
-    private List<TaskTime> installing() {
-        return of(Stage.SITE).stream()
-                .filter(time -> time.task().driver() != Driver.TRIP)
-                .filter(time -> trips.stream().noneMatch(trip -> trip.trip().tasks().contains(time.task().id())))
-                .toList();
+    private void sort(List<Trip> visits) {
+        Set<String> elsewhere = new HashSet<>();
+        visits.forEach(trip -> elsewhere.addAll(trip.tasks()));
+        for (TaskTime time : tasks) {
+            (time.task().stage() == Stage.SITE ? onSite : inShop).add(time);
+            if (time.task().stage() == Stage.SITE && time.task().driver() != Driver.TRIP && !elsewhere.contains(time.task().id())) {
+                installing.add(time);
+            }
+        }
     }
 
     /**
@@ -131,6 +142,15 @@ public final class LabourEstimate implements Explained {
      */
     public List<String> reasons() {
         return days.reason().stream().toList();
+    }
+
+    /**
+     * What stands against the way in which places are reached.
+     *
+     * @return a warning for each place that is reached from a ladder
+     */
+    public List<Verdict> verdicts() {
+        return verdicts;
     }
 
     /**
@@ -235,14 +255,14 @@ public final class LabourEstimate implements Explained {
 
     @Override
     public Working working() {
-        Working shop = summed(PRODUCTION_PAID, productionPaidS, of(Stage.PRODUCTION), TaskTime::paidS, false);
-        Working work = summed(SITE_WORK_PAID, siteWorkPaidS, of(Stage.SITE), TaskTime::paidS, false);
+        Working shop = summed(PRODUCTION_PAID, productionPaidS, inShop, TaskTime::paidS, false);
+        Working work = summed(SITE_WORK_PAID, siteWorkPaidS, onSite, TaskTime::paidS, false);
         Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS(), tripsPaidS)
                 .because(work, days.setUpWorking(), days.travelWorking(), tripsWorking());
-        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing(), TaskTime::elapsedS, true);
+        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing, TaskTime::elapsedS, true);
         List<Working> figures = new ArrayList<>(List.of(
                 Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
-                summed(PRODUCTION_ELAPSED, productionElapsedS, of(Stage.PRODUCTION), TaskTime::elapsedS, true),
+                summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
                 days.working().because(elapsed)));
         trips.forEach(trip -> figures.add(trip.working()));
         if (premiumS > 0) {
@@ -259,5 +279,12 @@ public final class LabourEstimate implements Explained {
     private static Working summed(Formula formula, double total, List<TaskTime> times, ToDoubleFunction<TaskTime> figure, boolean elapsed) {
         return Working.sum(formula, total, times.stream().mapToDouble(figure).boxed().toList())
                 .because(times.stream().map(time -> elapsed ? time.elapsedWorking() : time.paidWorking()).toArray(Working[]::new));
+    }
+
+    /** Paid hours and days in one line. */
+    @Override
+    public String toString() {
+        return Print.fixed(totalPaidS / 3600, 2) + " h paid: " + Print.fixed(productionPaidS / 3600, 2) + " h in the shop, "
+                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + days.days() + (days.days() == 1 ? " day" : " days");
     }
 }

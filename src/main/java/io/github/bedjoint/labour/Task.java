@@ -4,6 +4,7 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
+import java.util.regex.Pattern;
 
 /**
  * A kind of work and how fast it goes. Immutable; the {@code with} methods give changed copies.
@@ -32,6 +33,7 @@ public record Task(
         boolean allowed,
         boolean reached,
         Source source) {
+    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]*");
 
     /**
      * Checks every part.
@@ -51,7 +53,7 @@ public record Task(
      */
     public Task {
         id = Door.text("task", id);
-        if (!id.matches("[a-z0-9][a-z0-9-]*")) {
+        if (!ID.matcher(id).matches()) {
             throw new RefusedException(
                     "task", "'" + id + "'", "must be lower case letters, digits and dashes", "Maybe put the words into the title.");
         }

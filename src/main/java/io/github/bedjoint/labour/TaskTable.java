@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,9 +20,11 @@ public final class TaskTable {
     private static final TaskTable DEFAULTS = parse(resource("tasks.csv"));
 
     private final Map<String, Task> tasks;
+    private final List<Task> inOrder;
 
     private TaskTable(Map<String, Task> tasks) {
         this.tasks = tasks;
+        this.inOrder = List.copyOf(tasks.values());
     }
 
     /**
@@ -123,7 +124,7 @@ public final class TaskTable {
      * @return the tasks in order of work
      */
     public List<Task> tasks() {
-        return new ArrayList<>(tasks.values());
+        return inOrder;
     }
 
     /**

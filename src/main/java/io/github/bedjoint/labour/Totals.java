@@ -9,7 +9,14 @@ final class Totals {
     private Totals() {}
 
     static <T> double of(Collection<T> terms, ToDoubleFunction<T> value) {
-        double[] sorted = terms.stream().mapToDouble(value).toArray();
+        if (terms.size() == 1) {
+            return value.applyAsDouble(terms.iterator().next());
+        }
+        double[] sorted = new double[terms.size()];
+        int at = 0;
+        for (T term : terms) {
+            sorted[at++] = value.applyAsDouble(term);
+        }
         Arrays.sort(sorted);
         double sum = 0;
         for (double term : sorted) {

@@ -64,6 +64,11 @@ final class Best {
         return newPanels < panels[at];
     }
 
+    /** Whether the best of these costs less than the best of those, or the same with no more panels. */
+    boolean isNoWorse(Best other) {
+        return cost[0] < other.cost[0] || cost[0] == other.cost[0] && panels[0] <= other.panels[0];
+    }
+
     int size() {
         return size;
     }

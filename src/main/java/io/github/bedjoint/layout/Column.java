@@ -80,12 +80,15 @@ final class Column {
             i++;
         }
         int j = i;
-        long[] part = {a, b, u1, u2};
+        long begin = a;
+        long end = b;
+        long first = u1;
+        long last = u2;
         while (j < size && (low[j] < b || low[j] == b && !isBar(b))) {
-            part[0] = Math.min(part[0], low[j]);
-            part[1] = Math.max(part[1], high[j]);
-            part[2] = Math.min(part[2], from[j]);
-            part[3] = Math.max(part[3], to[j]);
+            begin = Math.min(begin, low[j]);
+            end = Math.max(end, high[j]);
+            first = Math.min(first, from[j]);
+            last = Math.max(last, to[j]);
             j++;
         }
         if (i == j && size == low.length) {
@@ -94,21 +97,17 @@ final class Column {
             from = Arrays.copyOf(from, 2 * size);
             to = Arrays.copyOf(to, 2 * size);
         }
-        int rest = size - j;
-        shift(low, j, i + 1, rest);
-        shift(high, j, i + 1, rest);
-        shift(from, j, i + 1, rest);
-        shift(to, j, i + 1, rest);
-        size += i + 1 - j;
-        low[i] = part[0];
-        high[i] = part[1];
-        from[i] = part[2];
-        to[i] = part[3];
-    }
-
-    private static void shift(long[] array, int at, int to, int length) {
-        if (at != to) {
-            System.arraycopy(array, at, array, to, length);
+        if (j != i + 1) {
+            int rest = size - j;
+            System.arraycopy(low, j, low, i + 1, rest);
+            System.arraycopy(high, j, high, i + 1, rest);
+            System.arraycopy(from, j, from, i + 1, rest);
+            System.arraycopy(to, j, to, i + 1, rest);
         }
+        size += i + 1 - j;
+        low[i] = begin;
+        high[i] = end;
+        from[i] = first;
+        to[i] = last;
     }
 }

@@ -38,7 +38,7 @@ record Cutting(WallRegions regions, Rates rates, long longest, boolean joins, lo
         visit(column, (low, high, from, to, joined) -> {
             double cost = rates.filmPerM() * metres(high - low) + rates.perPanel();
             if (rates.perCutOut() > 0) {
-                cost += rates.perCutOut() * regions.cutOuts(new Rect(from, to, low, high));
+                cost += rates.perCutOut() * regions.cutOuts(from, to, low, high);
             }
             if (joined && rates.seamPerM() > 0) {
                 Rect joint = new Rect(from, to, low, low + overlap);
@@ -116,7 +116,7 @@ record Cutting(WallRegions regions, Rates rates, long longest, boolean joins, lo
         if (cost < rates.perPanel() && rates.perCutOut() > 0) {
             long from = Math.min(column.from(i), column.from(i + 1));
             long to = Math.max(column.to(i), column.to(i + 1));
-            cost += rates.perCutOut() * regions.cutOutsWithin(new Rect(from, to, gapLow, gapHigh));
+            cost += rates.perCutOut() * regions.cutOutsWithin(from, to, gapLow, gapHigh);
         }
         return cost < rates.perPanel();
     }

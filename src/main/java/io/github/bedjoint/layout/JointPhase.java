@@ -72,6 +72,12 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
                 perM);
     }
 
+    /** What a metre of seam costs more whose edge lies at a place on the wall. */
+    double perMAt(long place) {
+        long beyond = Math.floorMod(place - offsetSteps, periodSteps);
+        return Math.min(beyond, periodSteps - beyond) < clearanceSteps ? perM : 0;
+    }
+
     boolean isForbidden() {
         return Double.isInfinite(perM);
     }

@@ -19,8 +19,8 @@ import javax.measure.quantity.Length;
 /**
  * Divides a wall into panels: drops of full width from the left with the film's least overlap, unless told otherwise.
  *
- * <p>A panel beside a seam never shows less wall than the least sliver, 100 mm by default: a narrower last panel takes width from its
- * neighbours. A wall that cannot be divided as asked gives a layout with reasons, never an exception. Immutable.
+ * <p>A panel beside a seam is never narrower on the wall than the least sliver, 100 mm by default: a narrower last panel takes width from
+ * its neighbours. A wall that cannot be divided as asked gives a layout with reasons, never an exception. Immutable.
  */
 public final class LayoutPlanner {
     /** Where the default of the least sliver comes from. */
@@ -98,7 +98,8 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with another least width of wall that a panel beside a seam must show; the overlap is always a limit as well.
+     * The same with another least width on the wall of a panel beside a seam, overlaps included; twice the overlap is always a limit as
+     * well, so that never three panels lie on each other.
      *
      * @param least 0 to 10 m, brought up to a whole step
      * @return a new planner
@@ -180,6 +181,78 @@ public final class LayoutPlanner {
      */
     public LayoutPlanner withJointsAcross(boolean yes) {
         return with(new Limits(limits.overlap(), limits.leastSliver(), limits.longest(), yes));
+    }
+
+    /**
+     * Which way panels run.
+     *
+     * @return the direction
+     */
+    public Direction direction() {
+        return hanging.direction();
+    }
+
+    /**
+     * How a wall is divided among its panels.
+     *
+     * @return the fit
+     */
+    public Fit fit() {
+        return fit;
+    }
+
+    /**
+     * The overlap of neighbours.
+     *
+     * @return steps; 0 where the least of the film is taken
+     */
+    public long overlapSteps() {
+        return limits.overlap();
+    }
+
+    /**
+     * What a panel must show at least.
+     *
+     * @return steps
+     */
+    public long leastSliverSteps() {
+        return limits.leastSliver();
+    }
+
+    /**
+     * Where drops start.
+     *
+     * @return left or right
+     */
+    public Side dropStart() {
+        return hanging.dropStart();
+    }
+
+    /**
+     * Where bands start.
+     *
+     * @return bottom or top
+     */
+    public Side bandStart() {
+        return hanging.bandStart();
+    }
+
+    /**
+     * From where weather or traffic comes.
+     *
+     * @return the side, or empty where none was set
+     */
+    public Optional<Side> weatherSide() {
+        return hanging.weather();
+    }
+
+    /**
+     * What a direction is compared by.
+     *
+     * @return the rates
+     */
+    public Rates rates() {
+        return rates;
     }
 
     /**

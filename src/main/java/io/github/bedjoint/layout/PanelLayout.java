@@ -40,6 +40,11 @@ public final class PanelLayout implements Explained {
     public static final Formula FILM_LENGTH = Formula.of(
             "layout.film-length", "Length of film", new Symbol("l_f", Measure.LENGTH, "length of film"), "sum(l_i)",
             Source.geometry("cut lengths one after the other"), new Symbol("l_i", Measure.LENGTH, "cut length of a panel"));
+    /** What seams in masonry joints cost more. */
+    static final Formula JOINT_COST = Formula.of(
+            "layout.joint-cost", "Surcharge of seams in masonry joints",
+            new Symbol("C_j", Measure.MONEY, "surcharge of seams in masonry joints"), "sum(c_i)",
+            Source.shop("rates of the seam rules"), new Symbol("c_i", Measure.MONEY, "surcharge of a seam"));
     /** Where the film of all panels ends up. */
     public static final Formula CUT_AREA = Formula.of(
             "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
@@ -68,6 +73,7 @@ public final class PanelLayout implements Explained {
     private final double overlapM2;
     private final double filmM;
     private final int cutOuts;
+    private final double jointCost;
     private final double cost;
 
     private PanelLayout(
@@ -96,7 +102,8 @@ public final class PanelLayout implements Explained {
                 sum(panels, p -> p.places().trimM2()),
                 sum(panels, p -> p.places().cutOutM2()));
         cutOuts = panels.stream().mapToInt(Panel::cutOuts).sum();
-        cost = rates.cost(filmM, panels.size(), seamM, cutOuts);
+        jointCost = sum(seams, s -> s.jointPerM() * s.lengthM());
+        cost = rates.cost(filmM, panels.size(), seamM, cutOuts, jointCost);
     }
 
     static PanelLayout of(Division made, List<Strip> strips, List<Run> runs, Placement placed, int seamPlaces) {
@@ -321,7 +328,8 @@ public final class PanelLayout implements Explained {
         all.add(Working.of(CUT_AREA, areas.totalM2(), areas.visibleM2(), overlapM2, areas.bleedM2(), areas.trimM2(),
                 areas.cutOutM2()));
         all.add(Working.of(Rates.COST, cost, rates.filmPerM(), filmM, rates.perPanel(), panels.size(), rates.seamPerM(), seamM,
-                rates.perCutOut(), cutOuts));
+                rates.perCutOut(), cutOuts, jointCost)
+                .because(Working.sum(JOINT_COST, jointCost, seams.stream().map(s -> s.jointPerM() * s.lengthM()).toList())));
         return Working.group("Layout of " + wall.name(), all);
     }
 

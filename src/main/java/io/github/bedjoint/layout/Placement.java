@@ -11,6 +11,7 @@ import java.util.List;
 final class Placement {
     private final Wall wall;
     private final WallRegions regions;
+    private final SeamRules rules;
     private final boolean ascending;
     private final boolean lowPieceFirst;
     private final List<Panel> panels = new ArrayList<>();
@@ -20,9 +21,11 @@ final class Placement {
      * The strips are given in the order of u; {@code ascending} says whether they are also hung in it, {@code lowPieceFirst} whether
      * the pieces of one are hung in the order of v.
      */
-    Placement(Wall wall, WallRegions regions, Cutting cutting, List<Strip> strips, boolean ascending, boolean lowPieceFirst) {
+    Placement(
+            Wall wall, WallRegions regions, Cutting cutting, SeamRules rules, List<Strip> strips, boolean ascending, boolean lowPieceFirst) {
         this.wall = wall;
         this.regions = regions;
+        this.rules = rules;
         this.ascending = ascending;
         this.lowPieceFirst = lowPieceFirst;
         List<List<Rect>> pieces = new ArrayList<>();
@@ -87,8 +90,14 @@ final class Placement {
                 lap,
                 piece.u2() - piece.u1() - (onWall.u2() - onWall.u1()),
                 onWall.v2() - onWall.v1(),
-                regions.cutOuts(piece),
+                regions.cutOuts(piece.u1(), piece.u2(), piece.v1(), piece.v2()),
                 new Places(seen - overlap, overlap, bleed, total - seen - bleed - cutOut, cutOut));
+    }
+
+    /** A seam in a forbidden joint, which a fit without search may bring about, has no price. */
+    private double jointPerM(long edge) {
+        double perM = rules.besideJointPerM(regions.frame(), edge);
+        return Double.isInfinite(perM) ? 0 : perM;
     }
 
     private boolean drops() {
@@ -106,7 +115,8 @@ final class Placement {
         double area = regions.seen().areaM2(both);
         if (area > 0) {
             long place = Math.min(regions.frame().place(from), regions.frame().place(to));
-            seams.add(new Seam(drops(), place, to - from, area / Steps.toM(to - from), regions.frame().side(!ascending)));
+            seams.add(new Seam(drops(), place, to - from, area / Steps.toM(to - from), regions.frame().side(!ascending),
+                    jointPerM(ascending ? from : to)));
         }
     }
 
@@ -118,7 +128,7 @@ final class Placement {
             if (area > 0) {
                 Side low = drops() ? Side.BOTTOM : Side.LEFT;
                 seams.add(new Seam(!drops(), both.v1(), both.v2() - both.v1(), area / Steps.toM(both.v2() - both.v1()),
-                        lowPieceFirst ? low : low.opposite()));
+                        lowPieceFirst ? low : low.opposite(), 0));
             }
         }
     }

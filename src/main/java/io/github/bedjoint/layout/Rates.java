@@ -21,7 +21,7 @@ public record Rates(double filmPerM, double perPanel, double seamPerM, double pe
     /** Cost of a layout. */
     static final Formula COST = Formula.of(
             "layout.cost", "Cost of a layout", new Symbol("C", Measure.MONEY, "cost of the layout"),
-            "c_f * l_f + c_p * N + c_s * L + c_x * N_x", Source.shop("rates from prices and paces of the job"),
+            "c_f * l_f + c_p * N + c_s * L + c_x * N_x + C_j", Source.shop("rates from prices and paces of the job"),
             new Symbol("c_f", Measure.MONEY_PER_LENGTH, "film by the metre"),
             new Symbol("l_f", Measure.LENGTH, "length of film"),
             new Symbol("c_p", Measure.MONEY, "handling of a panel"),
@@ -29,7 +29,8 @@ public record Rates(double filmPerM, double perPanel, double seamPerM, double pe
             new Symbol("c_s", Measure.MONEY_PER_LENGTH, "seam by the metre"),
             new Symbol("L", Measure.LENGTH, "length of seams"),
             new Symbol("c_x", Measure.MONEY, "an opening cut out of a panel"),
-            Symbol.number("N_x", "openings cut out of panels"));
+            Symbol.number("N_x", "openings cut out of panels"),
+            new Symbol("C_j", Measure.MONEY, "surcharge of seams in masonry joints"));
 
     /**
      * Checks the rates.
@@ -57,7 +58,7 @@ public record Rates(double filmPerM, double perPanel, double seamPerM, double pe
     }
 
     /** The cost of a layout. */
-    double cost(double filmM, int panels, double seamM, int cutOuts) {
-        return filmPerM * filmM + perPanel * panels + seamPerM * seamM + perCutOut * cutOuts;
+    double cost(double filmM, int panels, double seamM, int cutOuts, double joints) {
+        return filmPerM * filmM + perPanel * panels + seamPerM * seamM + perCutOut * cutOuts + joints;
     }
 }

@@ -19,8 +19,9 @@ import io.github.bedjoint.working.Working;
  * @param overlapSteps its width
  * @param lengthM      its length in metres: the wall under both panels, averaged over the width; openings crossed do not count
  * @param shows        the side that the edge on top faces
+ * @param jointPerM    what a metre of it costs more since that edge lies in a masonry joint, at the rate of the {@link SeamRules}
  */
-public record Seam(boolean upright, long fromSteps, long overlapSteps, double lengthM, Side shows)
+public record Seam(boolean upright, long fromSteps, long overlapSteps, double lengthM, Side shows, double jointPerM)
         implements Explained {
     /** Extra film of one seam. */
     public static final Formula OVERLAP = Formula.of(

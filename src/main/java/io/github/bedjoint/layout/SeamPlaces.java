@@ -21,7 +21,7 @@ final class SeamPlaces {
     private final long last;
     private final TreeSet<Long> places = new TreeSet<>();
 
-    SeamPlaces(WallRegions wall, Ban ban, long overlap, long printable, long least) {
+    SeamPlaces(WallRegions wall, SeamRules rules, Ban ban, long overlap, long printable, long least, boolean ascending) {
         this.wall = wall;
         this.ban = ban;
         this.overlap = overlap;
@@ -35,24 +35,30 @@ final class SeamPlaces {
         }
         List<Line> slopes = slopes();
         level(slopes, printable, anchors);
-        for (long anchor : new ArrayList<>(anchors)) {
-            if (least > 0) {
-                anchors.add(anchor + least);
-                anchors.add(anchor - least);
-            }
-        }
         for (long anchor : anchors) {
+            for (long width : new long[] {least, least - overlap}) {
+                place(anchor + width);
+                place(anchor - width);
+            }
             chain(anchor);
             if (!ban.allows(anchor)) {
                 chain(ban.up(anchor));
                 chain(ban.down(anchor));
             }
         }
-        for (int i = 0; i < ban.size(); i++) {
-            place(ban.from(i));
-            place(ban.to(i));
-        }
+        // Before the joints come in: there are hundreds of them, and a panel that balances two slopes beside one is a step's matter.
         balance(slopes, printable);
+        for (int i = 0; i < ban.size(); i++) {
+            chain(ban.from(i));
+            chain(ban.to(i));
+        }
+        rules.beside(wall.frame().direction()).filter(phase -> !phase.isForbidden()).ifPresent(phase -> {
+            long shift = ascending ? 0 : overlap;
+            for (long joint : Ban.joints(wall, phase)) {
+                chain(joint - phase.clearanceSteps() - shift);
+                chain(joint + phase.clearanceSteps() - shift);
+            }
+        });
     }
 
     long[] sorted() {

@@ -107,6 +107,11 @@ public final class SeamRules {
         return movement;
     }
 
+    /** What a metre of seam costs more whose edge on top lies at u. */
+    double besideJointPerM(Frame frame, long u) {
+        return beside(frame.direction()).map(phase -> phase.perMAt(frame.place(u))).orElse(0.0);
+    }
+
     Optional<JointPhase> beside(Direction direction) {
         return direction == Direction.DROPS ? heads : beds;
     }

@@ -2,7 +2,6 @@ package io.github.bedjoint.layout;
 
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +27,7 @@ final class SeamSearch {
     private final boolean ascending;
     private final int wanted;
     private final List<long[]> stretches;
+    private final List<Rect> stretchSeen;
     private final List<Start> starts = new ArrayList<>();
     private final List<End> ends = new ArrayList<>();
     private final Best[] best;
@@ -39,12 +39,13 @@ final class SeamSearch {
         this.rules = rules;
         this.overlap = overlap;
         this.printable = printable;
-        this.least = Math.max(least, overlap);
+        this.least = least;
         this.ascending = ascending;
         this.wanted = wanted;
         stretches = wall.stretches();
+        stretchSeen = stretches.stream().map(this::seen).toList();
         Ban ban = Ban.of(wall, rules, overlap, ascending);
-        gather(new SeamPlaces(wall, ban, overlap, printable, this.least).sorted());
+        gather(new SeamPlaces(wall, rules, ban, overlap, printable, this.least, ascending).sorted());
         best = new Best[starts.size()];
         for (int i = 0; i < best.length; i++) {
             best[i] = new Best(wanted);
@@ -84,23 +85,11 @@ final class SeamSearch {
     }
 
     private void gather(long[] places) {
-        double[] extra = new double[places.length];
-        rules.beside(wall.frame().direction()).filter(phase -> !phase.isForbidden()).ifPresent(phase -> {
-            long[] joints = Ban.joints(wall, phase).stream().mapToLong(Long::longValue).sorted().toArray();
-            for (int i = 0; i < places.length; i++) {
-                long edge = ascending ? places[i] : places[i] + overlap;
-                int next = Arrays.binarySearch(joints, edge);
-                next = next < 0 ? -next - 1 : next;
-                boolean near = next < joints.length && joints[next] - edge < phase.clearanceSteps()
-                        || next > 0 && edge - joints[next - 1] < phase.clearanceSteps();
-                extra[i] = near ? phase.perM() : 0;
-            }
-        });
         for (int k = 0; k < stretches.size(); k++) {
             starts.add(new Start(stretches.get(k)[0], true, k, 0));
         }
         for (int i = 0; i < places.length; i++) {
-            double rate = cutting.rates().seamPerM() + extra[i];
+            double rate = cutting.rates().seamPerM() + rules.besideJointPerM(wall.frame(), ascending ? places[i] : places[i] + overlap);
             Rect under = new Rect(places[i], places[i] + overlap, Long.MIN_VALUE / 4, Long.MAX_VALUE / 4);
             double cost = rate == 0 ? 0 : rate * wall.seen().areaM2(under) / Steps.toM(overlap);
             if (touchesWall(places[i])) {
@@ -111,7 +100,7 @@ final class SeamSearch {
         for (int i = 0; i < starts.size(); i++) {
             Start start = starts.get(i);
             if (!start.fresh()) {
-                ends.add(new End(start.at() + overlap, i, start.at() + overlap));
+                ends.add(new End(start.at() + overlap, i, shownTo(start.at() + overlap)));
             } else if (start.stretch() > 0) {
                 ends.add(end(start.stretch() - 1, i));
             }
@@ -126,11 +115,19 @@ final class SeamSearch {
     }
 
     private End end(int stretch, int start) {
-        return new End(stretches.get(stretch)[1], start, seen(stretch).u2());
+        return new End(stretches.get(stretch)[1], start, stretchSeen.get(stretch).u2());
     }
 
-    private Rect seen(int stretch) {
-        long[] s = stretches.get(stretch);
+    /** Where wall ends that is shown by a strip up to u: there, or before the bleed. */
+    private long shownTo(long u) {
+        long shown = u;
+        for (int k = 0; k < stretches.size() && stretches.get(k)[0] < u; k++) {
+            shown = Math.min(u, stretchSeen.get(k).u2());
+        }
+        return shown;
+    }
+
+    private Rect seen(long[] s) {
         Rect seen = wall.seen().around(new Rect(s[0], s[1], Long.MIN_VALUE / 4, Long.MAX_VALUE / 4));
         return seen.isEmpty() ? new Rect(s[0], s[1], 0, 0) : seen;
     }
@@ -148,12 +145,16 @@ final class SeamSearch {
     }
 
     private void widen(int i, Start start, Column column, Cutting.Tally tally) {
-        long shownFrom = start.fresh() ? seen(start.stretch()).u1() : start.at() + overlap;
+        long shownFrom = shownFrom(start);
         long limit = Math.min(start.at() + printable, barAfter(start.at()));
+        long enough = least + passedFrom(i);
         long at = start.at();
         column.clear();
         for (int e = firstEnd(start.at()); e < ends.size() && ends.get(e).at() <= limit; e++) {
             End end = ends.get(e);
+            if (end.shownTo() >= enough) {
+                break;
+            }
             column.widen(wall.needed(), at, end.at());
             at = end.at();
             boolean seam = end.start() >= 0 && !starts.get(end.start()).fresh();
@@ -176,6 +177,27 @@ final class SeamSearch {
                 }
             }
         }
+    }
+
+    private long shownFrom(Start start) {
+        return start.fresh() ? stretchSeen.get(start.stretch()).u1() : start.at();
+    }
+
+    /**
+     * Where a later start that costs no more begins on the wall, or out of reach if there is none. A strip from there is part of any
+     * strip from here to the same end, and a part never costs more; so from here only those ends matter that are too near to it.
+     * Holds where one layout is wanted and pieces are not joined across.
+     */
+    private long passedFrom(int i) {
+        if (wanted > 1 || cutting.joins() || best[i].size() == 0) {
+            return Limits.ANY_LENGTH;
+        }
+        for (int j = i + 1; j < starts.size() && starts.get(j).at() <= starts.get(i).at() + printable; j++) {
+            if (starts.get(j).at() > starts.get(i).at() && best[j].size() > 0 && best[j].isNoWorse(best[i])) {
+                return shownFrom(starts.get(j));
+            }
+        }
+        return Limits.ANY_LENGTH;
     }
 
     private long barAfter(long u) {

@@ -23,9 +23,11 @@ import java.util.stream.IntStream;
  * @param uBars    movement joints between strips, in order
  * @param vBars    movement joints across strips, in order
  * @param uCorners edges of the outline that run along the strips
+ * @param cuts     what is cut out of openings
  */
 record WallRegions(
-        Frame frame, Region seen, Region needed, List<Hole> openings, long[] uBars, long[] vBars, long[] uCorners) {
+        Frame frame, Region seen, Region needed, List<Hole> openings, long[] uBars, long[] vBars, long[] uCorners,
+        Rect[] cuts) {
 
     /**
      * An opening, the part of it that no film is needed on (which may reach beyond the outline where a door stands on it), and whether
@@ -54,7 +56,8 @@ record WallRegions(
             }
         }
         return new WallRegions(frame, Region.of(seen), Region.of(needed), List.copyOf(holes), bars(wall, frame, true),
-                bars(wall, frame, false), corners(wall.outline(), frame));
+                bars(wall, frame, false), corners(wall.outline(), frame),
+                holes.stream().map(h -> h.opening().and(h.out())).filter(cut -> !cut.isEmpty()).toArray(Rect[]::new));
     }
 
     private static long[] bars(Wall wall, Frame frame, boolean between) {
@@ -152,26 +155,25 @@ record WallRegions(
     }
 
     /** Openings of which something is cut out of a panel. */
-    int cutOuts(Rect panel) {
+    int cutOuts(long u1, long u2, long v1, long v2) {
         int count = 0;
-        for (Hole h : openings) {
-            count += panel.and(h.opening()).and(h.out()).isEmpty() ? 0 : 1;
+        for (Rect cut : cuts) {
+            count += cut.u1() < u2 && u1 < cut.u2() && cut.v1() < v2 && v1 < cut.v2() ? 1 : 0;
         }
         return count;
     }
 
     /** Openings that reach into a gap along a strip and nowhere beyond it. */
-    int cutOutsWithin(Rect gap) {
+    int cutOutsWithin(long u1, long u2, long low, long high) {
         int count = 0;
-        for (Hole h : openings) {
-            boolean within = h.out().v1() >= gap.v1() && h.out().v2() <= gap.v2();
-            count += within && !gap.and(h.opening()).and(h.out()).isEmpty() ? 1 : 0;
+        for (Rect cut : cuts) {
+            count += cut.u1() < u2 && u1 < cut.u2() && cut.v1() >= low && cut.v2() <= high ? 1 : 0;
         }
         return count;
     }
 
     /** The area cut out of a panel over openings, in square metres. */
     double cutOutM2(Rect panel) {
-        return openings.stream().mapToDouble(h -> panel.and(h.opening()).and(h.out()).areaM2()).sum();
+        return Arrays.stream(cuts).mapToDouble(cut -> panel.and(cut).areaM2()).sum();
     }
 }

@@ -9,6 +9,8 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -27,9 +29,13 @@ public final class Overhead {
             "price.overhead-on-hours", "Overhead on hours", RESULT, "h * p", SOURCE,
             new Symbol("h", Measure.TIME, "person-hours"), new Symbol("p", Measure.MONEY_PER_TIME, "overhead rate"));
 
-    private enum Basis {
+    /** What overhead is taken on. */
+    public enum Basis {
+        /** The direct cost. */
         DIRECT_COST,
+        /** The labour of the direct cost. */
         LABOUR_COST,
+        /** The person-hours. */
         HOURS
     }
 
@@ -85,7 +91,34 @@ public final class Overhead {
     }
 
     private static BigDecimal share(double share) {
-        return BigDecimal.valueOf(Door.number("overhead share", share, Range.closed(0, 10)));
+        return PriceRules.exact(Door.number("overhead share", share, Range.closed(0, 10)));
+    }
+
+    /**
+     * What overhead is taken on.
+     *
+     * @return the basis
+     */
+    public Basis basis() {
+        return basis;
+    }
+
+    /**
+     * The share of the basis.
+     *
+     * @return the share; 0 where overhead is taken on hours
+     */
+    public BigDecimal share() {
+        return share;
+    }
+
+    /**
+     * The rate by hour.
+     *
+     * @return the rate, or null where overhead is a share
+     */
+    public @Nullable PriceRate<Time> rate() {
+        return rate;
     }
 
     /**
@@ -93,9 +126,6 @@ public final class Overhead {
      *
      * @return the rate, or null when a share is used
      */
-    @Nullable PriceRate<Time> rate() {
-        return rate;
-    }
 
     BigDecimal of(BigDecimal direct, BigDecimal labour, double labourS) {
         return switch (basis) {
@@ -110,5 +140,21 @@ public final class Overhead {
             return Working.of(ON_HOURS, overhead, labourS, rate.perInner());
         }
         return Working.of(ON_COST, overhead, share, basis == Basis.DIRECT_COST ? direct : labour);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Overhead that && basis == that.basis && share.compareTo(that.share) == 0 && Objects.equals(rate, that.rate);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(basis, share.stripTrailingZeros(), rate);
+    }
+
+    /** The basis with its share or rate. */
+    @Override
+    public String toString() {
+        return rate != null ? rate + " on hours" : share.toPlainString() + " on " + basis.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -135,6 +135,11 @@ public final class PriceBuildUp implements Explained {
         return rules;
     }
 
+    /** The person-hours that overhead by the hour is taken on, in seconds. */
+    double labourS() {
+        return labourS;
+    }
+
     /**
      * The sum of the rounded lines.
      *
@@ -256,5 +261,11 @@ public final class PriceBuildUp implements Explained {
             totalWorking = totalWorking.because(Working.of(MARGIN_KEPT, marginKept(), cost.getAmount(), net.getAmount()));
         }
         return totalWorking.in(rules.currency());
+    }
+
+    /** Cost, net price and total in one line. */
+    @Override
+    public String toString() {
+        return "cost " + cost + ", net " + net + ", total " + total;
     }
 }

@@ -139,6 +139,12 @@ public record PriceRules(
     }
 
     private static BigDecimal share(String parameter, double share, Range range) {
-        return BigDecimal.valueOf(Door.number(parameter, share, range));
+        return exact(Door.number(parameter, share, range));
+    }
+
+    /** The shortest decimal of a share, so that 0 and 0.0 are one value. */
+    static BigDecimal exact(double share) {
+        BigDecimal shortest = BigDecimal.valueOf(share).stripTrailingZeros();
+        return shortest.scale() < 0 ? shortest.setScale(0) : shortest;
     }
 }

@@ -35,7 +35,7 @@ public record Profit(boolean isMargin, BigDecimal share) {
      * @throws io.github.bedjoint.units.RefusedException if the share is out of range
      */
     public static Profit margin(double share) {
-        return new Profit(true, BigDecimal.valueOf(Door.number("margin", share, Range.BELOW_ONE)));
+        return new Profit(true, PriceRules.exact(Door.number("margin", share, Range.BELOW_ONE)));
     }
 
     /**
@@ -46,7 +46,7 @@ public record Profit(boolean isMargin, BigDecimal share) {
      * @throws io.github.bedjoint.units.RefusedException if the share is out of range
      */
     public static Profit markup(double share) {
-        return new Profit(false, BigDecimal.valueOf(Door.number("markup", share, Range.closed(0, 100))));
+        return new Profit(false, PriceRules.exact(Door.number("markup", share, Range.closed(0, 100))));
     }
 
     /**

@@ -31,7 +31,7 @@ public final class Spread implements Explained {
     private static final Range ANY = Range.closed(-1e9, 1e9);
     private static final List<Measure> KINDS = List.of(
             Measure.NUMBER, Measure.LENGTH, Measure.AREA, Measure.TIME, Measure.MASS, Measure.VOLUME, Measure.TIME_PER_AREA,
-            Measure.TIME_PER_LENGTH, Measure.VOLUME_PER_AREA, Measure.MASS_PER_AREA, Measure.SPEED);
+            Measure.TIME_PER_LENGTH, Measure.MASS_PER_AREA, Measure.SPEED);
     private static final Symbol LOW = Symbol.number("a", "least value, in the inner unit");
     private static final Symbol MODE = Symbol.number("m", "most likely value, in the inner unit");
     private static final Symbol HIGH = Symbol.number("b", "greatest value, in the inner unit");

@@ -158,10 +158,14 @@ final class BoundCheck {
         long cost = 0;
         for (int k = t; k < types.size(); k++) {
             if (types.get(k).level() == 0) {
-                cost = Math.addExact(cost, types.get(k).cost() * left[types.get(k).kind()]);
+                long all = types.get(k).cost() * left[types.get(k).kind()];
+                if (all > budget - cost) {
+                    return false;
+                }
+                cost += all;
             }
         }
-        return cost <= budget;
+        return true;
     }
 
     /** A price list forbids these counts, whatever the rest of the budget adds. */

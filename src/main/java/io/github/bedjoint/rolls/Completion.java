@@ -29,6 +29,9 @@ final class Completion {
 
     private static final int MAX_STATES = 100_000;
 
+    /** The search goes a few calls deeper with each roll. */
+    private static final int MAX_ROLLS = 600;
+
     private final Model model;
     private final Work work;
     private final List<Prices> lists;
@@ -72,6 +75,9 @@ final class Completion {
     }
 
     End run() {
+        if (types.length > MAX_ROLLS) {
+            return End.UNSURE;
+        }
         int known = lists.size();
         boolean fits = next(0);
         if (!fits && !work.isOver()) {

@@ -1,6 +1,7 @@
 package io.github.bedjoint.rolls;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -13,6 +14,12 @@ final class Greedy {
     record Plan(List<Pattern> rolls, long cost) {}
 
     private static final long SCALE = 1 << 20;
+
+    /** An almost empty roll does not make its panels dearer than this many times. */
+    private static final double MAX_LOSS = 8;
+
+    /** Of a pattern that could be cut very often, this part is cut at once. */
+    private static final int PART = 16;
 
     private final Model model;
     private final Work work;
@@ -78,12 +85,17 @@ final class Greedy {
                 break;
             }
             adjust(price, next);
-            rolls.add(next);
-            cost += model.cost[next.type()];
-            left[model.kind[next.type()]]--;
+            int times = left[model.kind[next.type()]];
             for (int i = 0; i < open.length; i++) {
-                open[i] -= next.counts()[i];
+                times = next.counts()[i] == 0 ? times : Math.min(times, open[i] / next.counts()[i]);
             }
+            times = Math.max(1, times / PART);
+            for (int i = 0; i < open.length; i++) {
+                open[i] -= times * next.counts()[i];
+            }
+            rolls.addAll(Collections.nCopies(times, next));
+            cost += times * model.cost[next.type()];
+            left[model.kind[next.type()]] -= times;
         }
         if (isEmpty(open) && cost < best.cost) {
             best = new Plan(rolls, cost);
@@ -126,7 +138,7 @@ final class Greedy {
     /** Moves the price of each panel used towards its share of the roll, waste included. */
     private void adjust(long[] price, Pattern used) {
         long load = model.load(used.counts());
-        double loss = (double) model.cap[used.type()] / load;
+        double loss = Math.min(MAX_LOSS, (double) model.cap[used.type()] / load);
         double longest = model.size[0];
         for (int i = 0; i < price.length; i++) {
             if (used.counts()[i] > 0) {

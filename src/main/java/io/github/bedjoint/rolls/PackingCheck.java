@@ -22,6 +22,9 @@ final class PackingCheck {
 
     private static final long MAX_STEPS = 60_000_000;
 
+    /** Every panel is a call within a call. */
+    private static final long MAX_ROLLS = 600;
+
     private final long[] length;
     private final long[] width;
     private final int[] left;
@@ -81,6 +84,9 @@ final class PackingCheck {
 
     static boolean isImpossible(
             List<Cut> cuts, long gap, List<BoundCheck.Type> types, long[] count, List<Prices> lists) {
+        if (Arrays.stream(count).sum() > MAX_ROLLS) {
+            return false;
+        }
         PackingCheck check = new PackingCheck(cuts, gap, types, count, lists);
         return !check.isPossible(0) && check.steps < MAX_STEPS;
     }

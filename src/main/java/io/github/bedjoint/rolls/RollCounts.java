@@ -162,7 +162,7 @@ final class RollCounts {
 
     private void take(int k, int c, long spent, long[] need) {
         int r = order[k];
-        if (spent + c * model.cost[r] >= below) {
+        if (c * model.cost[r] >= below - spent) {
             return;
         }
         long[] rest = new long[need.length];

@@ -75,4 +75,13 @@ public record RollPlan(
     public long gap() {
         return isFeasible() ? cost - lowerBound : 0;
     }
+
+    /** Rolls, cost and how sure it is, in one line: {@code 2 rolls, cost 39600, proven the cheapest}. */
+    @Override
+    public String toString() {
+        if (!isFeasible()) {
+            return "no plan: " + shortages;
+        }
+        return rolls.size() + " rolls, cost " + cost + (isProven() ? ", proven the cheapest" : ", no plan costs less than " + lowerBound);
+    }
 }

@@ -18,6 +18,7 @@ public final class Network {
     private final List<Link> links;
     private final Capacity capacity;
     private final Rain rain;
+    private final WorkCalendar outdoors;
 
     private Network(
             WorkCalendar calendar, ZonedDateTime begin, List<Activity> activities, List<Link> links, Capacity capacity, Rain rain) {
@@ -27,6 +28,7 @@ public final class Network {
         this.links = links;
         this.capacity = capacity;
         this.rain = rain;
+        this.outdoors = rain.on(calendar);
     }
 
     /**
@@ -48,7 +50,7 @@ public final class Network {
      */
     public Network with(Activity activity) {
         List<Activity> more = new ArrayList<>(activities);
-        int at = ids().indexOf(activity.id());
+        int at = at(activity.id());
         if (at < 0) {
             more.add(activity);
         } else {
@@ -66,8 +68,9 @@ public final class Network {
      */
     public Network with(Link link) {
         for (String end : List.of(link.from(), link.to())) {
-            if (!ids().contains(end)) {
-                throw new RefusedException("link", link.toString(), "must join two of " + ids(), "Maybe the activity was not added yet.");
+            if (at(end) < 0) {
+                List<String> known = activities.stream().map(Activity::id).toList();
+                throw new RefusedException("link", link.toString(), "must join two of " + known, "Maybe the activity was not added yet.");
             }
         }
         List<Link> more = new ArrayList<>(links);
@@ -106,8 +109,13 @@ public final class Network {
         return new Network(calendar, begin, activities, links, capacity, weather);
     }
 
-    private List<String> ids() {
-        return activities.stream().map(Activity::id).toList();
+    private int at(String id) {
+        for (int i = 0; i < activities.size(); i++) {
+            if (activities.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /**
@@ -166,7 +174,7 @@ public final class Network {
 
     /** The hours of work outdoors. */
     WorkCalendar outdoorCalendar() {
-        return rain.on(calendar);
+        return outdoors;
     }
 
     /**

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The open stretches of a calendar over three years, with the open seconds before each, so that counting is a look-up.
+ * The open stretches of a calendar from the first day of a year on, with three years after that year, and with the open seconds before each, so that counting is a look-up.
  *
  * <p>Moments are seconds of the epoch. A stretch holds its start and not its end. What lies beyond the last stretch never comes.
  */
@@ -17,18 +17,18 @@ final class OpenHours {
 
     static final OpenHours EMPTY = new OpenHours(0, 0, List.of());
 
-    private static final int DAYS = 3 * 366;
+    private static final int YEARS = 4;
 
     private final long begin;
-    private final long end;
+    private final long yearEnd;
     private final long[] opens;
     private final long[] closes;
     /** Open seconds before each stretch, and after all of them. */
     private final long[] before;
 
-    private OpenHours(long begin, long end, List<Stretch> pieces) {
+    private OpenHours(long begin, long yearEnd, List<Stretch> pieces) {
         this.begin = begin;
-        this.end = end;
+        this.yearEnd = yearEnd;
         opens = pieces.stream().mapToLong(Stretch::from).toArray();
         closes = pieces.stream().mapToLong(Stretch::to).toArray();
         before = new long[opens.length + 1];
@@ -37,25 +37,29 @@ final class OpenHours {
         }
     }
 
-    static OpenHours compile(WorkCalendar calendar, LocalDate first) {
+    static OpenHours compile(WorkCalendar calendar, LocalDate newYear) {
         List<Stretch> pieces = new ArrayList<>();
-        for (int day = 0; day < DAYS; day++) {
-            for (Stretch piece : calendar.open(first.plusDays(day))) {
-                int last = pieces.size() - 1;
-                if (last >= 0 && pieces.get(last).to() == piece.from()) {
-                    pieces.set(last, new Stretch(pieces.get(last).from(), piece.to()));
+        LocalDate last = newYear.plusYears(YEARS);
+        for (LocalDate day = newYear; day.isBefore(last); day = day.plusDays(1)) {
+            for (Stretch piece : calendar.open(day)) {
+                int top = pieces.size() - 1;
+                if (top >= 0 && pieces.get(top).to() == piece.from()) {
+                    pieces.set(top, new Stretch(pieces.get(top).from(), piece.to()));
                 } else {
                     pieces.add(piece);
                 }
             }
         }
-        long begin = first.atStartOfDay(calendar.zone()).toEpochSecond();
-        return new OpenHours(begin, first.plusDays(DAYS).atStartOfDay(calendar.zone()).toEpochSecond(), pieces);
+        return new OpenHours(start(newYear, calendar), start(newYear.plusYears(1), calendar), pieces);
     }
 
-    /** Whether counting from a moment has at least two and a half years ahead. */
+    private static long start(LocalDate day, WorkCalendar calendar) {
+        return day.atStartOfDay(calendar.zone()).toEpochSecond();
+    }
+
+    /** Whether a moment lies in the first of these years. */
     boolean covers(long second) {
-        return second >= begin && second < end - 200L * 86_400;
+        return second >= begin && second < yearEnd;
     }
 
     /** Open seconds from the begin to a moment. */

@@ -8,9 +8,9 @@ import java.util.TreeSet;
 /** Days of rain, and how long a wall must dry after each before work outdoors goes on. Immutable. */
 public final class Rain {
     /** Where the 24 hours come from. */
-    public static final Source DRY_SOURCE = Source.practice("no work outdoors until 24 h after rain");
+    public static final Source DRY_SOURCE = UsualWaits.DRY_AFTER_RAIN.source();
 
-    private static final Rain NONE = new Rain(new TreeSet<>(), new Span(86_400, TimeBase.ELAPSED));
+    private static final Rain NONE = new Rain(new TreeSet<>(), UsualWaits.DRY_AFTER_RAIN.span());
 
     private final SortedSet<LocalDate> days;
     private final Span dry;

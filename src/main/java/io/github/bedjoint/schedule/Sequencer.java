@@ -17,6 +17,7 @@ final class Sequencer {
     static final int MOST_NODES = 2_000;
 
     private final Network network;
+    private final Graph plain;
     private int serial;
     private @Nullable Node best;
 
@@ -26,8 +27,9 @@ final class Sequencer {
     /** The plan that was found, or null; a bound that no plan beats; whether the two are proven to meet. */
     record Found(@Nullable Node plan, long bound, boolean proven) {}
 
-    Sequencer(Network network) {
+    Sequencer(Network network, Graph plain) {
         this.network = network;
+        this.plain = plain;
     }
 
     Found search() {
@@ -113,14 +115,18 @@ final class Sequencer {
 
     /** The dates under an order, or null where links go in a circle or a window cannot be kept. */
     private @Nullable Node node(List<Link> order) {
-        List<Link> links = new ArrayList<>(network.links());
-        links.addAll(order);
-        Graph graph = new Graph(network.activities(), links);
+        Graph graph = order.isEmpty() ? plain : ordered(order);
         if (!graph.cycle.isEmpty()) {
             return null;
         }
         Dates dates = Dates.of(network, graph);
         return dates.forward(best == null ? OpenHours.NEVER : best.end()) ? new Node(order, graph, dates, dates.handOver(), serial++) : null;
+    }
+
+    private Graph ordered(List<Link> order) {
+        List<Link> links = new ArrayList<>(network.links());
+        links.addAll(order);
+        return new Graph(network.activities(), links);
     }
 
     /** Activities of the first moment at which a resource is short, none of which can be left out; none where nothing is short. */

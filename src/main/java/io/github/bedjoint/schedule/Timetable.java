@@ -13,6 +13,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The dates of a network, or why it has none. Immutable.
@@ -30,7 +31,9 @@ public final class Timetable implements Explained {
             new Symbol("d_i", Measure.TIME, "elapsed time of each activity of the chain and of each gap before it"));
 
     private final Network network;
-    private final List<Slot> slots;
+    private final Sequencer.@Nullable Node plan;
+    /** Latest dates take a pass of their own, so they are worked out when first asked for. */
+    private @Nullable List<Slot> slots;
     private final List<String> chain;
     private final List<Wait> waits;
     private final List<Link> order;
@@ -42,6 +45,7 @@ public final class Timetable implements Explained {
     /** A network without dates. */
     private Timetable(Network network, String reason, List<String> cycle) {
         this.network = network;
+        this.plan = null;
         this.slots = List.of();
         this.chain = List.of();
         this.waits = List.of();
@@ -55,12 +59,9 @@ public final class Timetable implements Explained {
     private Timetable(Network network, Sequencer.Node plan, long bound) {
         Dates dates = plan.dates();
         Graph graph = plan.graph();
-        dates.backward(plan.end());
         List<Integer> row = dates.chain();
         this.network = network;
-        this.slots = network.activities().stream()
-                .map(activity -> slot(network, dates, graph.activities.indexOf(activity)))
-                .toList();
+        this.plan = plan;
         this.chain = names(graph, row);
         this.waits = waits(graph, dates, row);
         this.order = plan.order();
@@ -79,26 +80,32 @@ public final class Timetable implements Explained {
         if (shortage.isPresent()) {
             return new Timetable(network, shortage.get(), List.of());
         }
-        Sequencer.Found found = new Sequencer(network).search();
-        if (found.plan() == null) {
-            return unmet(network, graph, found.proven());
+        Sequencer.Found found = new Sequencer(network, graph).search();
+        if (found.plan() == null && found.proven()) {
+            return unmet(network, graph, true);
         }
-        Timetable dates = new Timetable(network, found.plan(), found.bound());
-        return found.proven() ? dates : bestOfSmallerCrews(network, dates);
+        Timetable dates = found.plan() == null ? unmet(network, graph, false) : new Timetable(network, found.plan(), found.bound());
+        return found.proven() ? dates : bestOfSmallerCrews(network, dates, found.bound());
     }
 
     /** A search that was cut short could be beaten by one with fewer people; then that plan is taken, since it is a plan for more as well. */
-    private static Timetable bestOfSmallerCrews(Network network, Timetable dates) {
+    private static Timetable bestOfSmallerCrews(Network network, Timetable dates, long bound) {
         int people = network.capacity().of(Resource.PEOPLE);
         int least = network.activities().stream().mapToInt(activity -> activity.need(Resource.PEOPLE)).max().orElse(0);
         if (people == Integer.MAX_VALUE || people <= Math.max(1, least)) {
             return dates;
         }
         Network smaller = network.withCapacity(network.capacity().with(Resource.PEOPLE, people - 1));
-        Sequencer.Found found = new Sequencer(smaller).search();
-        Timetable other = found.plan() == null ? dates : new Timetable(network, found.plan(), dates.bound.toEpochSecond());
-        Timetable better = other.handOver.isBefore(dates.handOver) ? other : dates;
-        return bestOfSmallerCrews(smaller, better);
+        Sequencer.Found found = new Sequencer(smaller, new Graph(smaller.activities(), smaller.links())).search();
+        boolean better = found.plan() != null && (!dates.isPossible() || found.plan().end() < dates.handOver.toEpochSecond());
+        return bestOfSmallerCrews(smaller, better ? new Timetable(network, found.plan(), bound) : dates, bound);
+    }
+
+    private static List<Slot> slots(Network network, Sequencer.Node plan) {
+        plan.dates().backward(plan.end());
+        return network.activities().stream()
+                .map(activity -> slot(network, plan.dates(), plan.graph().activities.indexOf(activity)))
+                .toList();
     }
 
     private static Slot slot(Network network, Dates dates, int i) {
@@ -197,8 +204,13 @@ public final class Timetable implements Explained {
      *
      * @return one slot for each activity, in the network's order; none where there are no dates
      */
-    public List<Slot> slots() {
-        return slots;
+    public synchronized List<Slot> slots() {
+        List<Slot> known = slots;
+        if (known == null) {
+            known = plan == null ? List.of() : slots(network, plan);
+            slots = known;
+        }
+        return known;
     }
 
     /**
@@ -209,7 +221,7 @@ public final class Timetable implements Explained {
      * @throws RefusedException if there is none
      */
     public Slot slot(String id) {
-        return slots.stream()
+        return slots().stream()
                 .filter(slot -> slot.activity().id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new RefusedException("activity", "'" + id + "'", "must be planned", "Maybe look at reasons() first."));
@@ -294,6 +306,12 @@ public final class Timetable implements Explained {
         }
         Working lead = Working.sum(LEAD_TIME, Duration.between(network.begin(), handOver).toSeconds(), terms)
                 .noting("Chain: " + String.join(" -> ", chain) + "; for each the time before it, then its own. Hand-over: " + handOver + ".");
-        return Working.group("Dates", List.of(lead, Working.group("Floats", slots.stream().map(Slot::working).toList())));
+        return Working.group("Dates", List.of(lead, Working.group("Floats", slots().stream().map(Slot::working).toList())));
+    }
+
+    /** The hand-over and what sets it, or why there are no dates. */
+    @Override
+    public String toString() {
+        return isPossible() ? "hand-over " + handOver + ", set by " + String.join(", ", chain) : String.join(" ", reasons);
     }
 }

@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -154,6 +155,35 @@ public final class WorkCalendar {
     }
 
     /**
+     * When work begins on a weekday.
+     *
+     * @param day the weekday
+     * @return the time, or empty where there is none
+     */
+    public Optional<LocalTime> opens(DayOfWeek day) {
+        return Optional.ofNullable(week.get(day)).map(Hours::from);
+    }
+
+    /**
+     * When work ends on a weekday.
+     *
+     * @param day the weekday
+     * @return the time, midnight for the end of the day, or empty where there is none
+     */
+    public Optional<LocalTime> closes(DayOfWeek day) {
+        return Optional.ofNullable(week.get(day)).map(Hours::to);
+    }
+
+    /**
+     * The days on which nobody works.
+     *
+     * @return in their order
+     */
+    public List<LocalDate> closed() {
+        return closed.stream().sorted().toList();
+    }
+
+    /**
      * When something that begins at a moment has lasted for a span.
      *
      * @param start the beginning; outside the shifts shift time begins to count at the next one
@@ -186,11 +216,11 @@ public final class WorkCalendar {
         return Instant.ofEpochSecond(second).atZone(zone);
     }
 
-    /** The open hours of three years from a moment, compiled when first asked for. */
+    /** The open hours from the first day of a moment's year, so that nothing depends on what was asked before. */
     OpenHours openFrom(long second) {
         OpenHours known = compiled;
         if (!known.covers(second)) {
-            known = OpenHours.compile(this, at(second).toLocalDate());
+            known = OpenHours.compile(this, at(second).toLocalDate().withDayOfYear(1));
             compiled = known;
         }
         return known;

@@ -144,8 +144,12 @@ public final class JointProfile {
         return kind;
     }
 
-    /** Depth, recess or sagitta in metres, the angle in radians, or 0 for a profile without a size. */
-    double size() {
+    /**
+     * What the kind of profile is given with.
+     *
+     * @return depth, sagitta or recess in metres, the angle of a V in radians, or 0 where the kind has no size
+     */
+    public double size() {
         return size;
     }
 

@@ -171,6 +171,15 @@ public final class MasonrySurface implements Surface {
                 faceRatio);
     }
 
+    /**
+     * What the surface was made of.
+     *
+     * @return sizes, profiles, bond and face ratio as they were given
+     */
+    public MasonryParts parts() {
+        return new MasonryParts(stretcherM, heightM, head.widthM(), bed.widthM(), bed.profile(), head.profile(), bond, faceRatio);
+    }
+
     private Crossing crossing() {
         return new Crossing(bed, head, bond != Bond.STACK);
     }

@@ -232,6 +232,9 @@ public final class Door {
      * @throws RefusedException if it cannot be accepted
      */
     public static String text(String parameter, @Nullable String text) {
+        if (text != null && isPlain(text)) {
+            return text;
+        }
         String plain = text == null ? "" : TextReader.plain(text);
         if (text == null || plain.isBlank()) {
             throw new RefusedException(
@@ -247,6 +250,20 @@ public final class Door {
                     "Maybe shorten it to one line.");
         }
         return trimmed;
+    }
+
+    /** Whether a text is of visible ASCII with blanks inside only, as most names are: nothing of it can be refused or cut off. */
+    private static boolean isPlain(String text) {
+        int length = text.length();
+        if (length == 0 || length > LONGEST_NAME || text.charAt(0) == ' ' || text.charAt(length - 1) == ' ') {
+            return false;
+        }
+        for (int i = 0; i < length; i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

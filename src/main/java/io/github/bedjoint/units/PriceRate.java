@@ -66,8 +66,11 @@ public final class PriceRate<Q extends Quantity<Q>> {
                     "must be a unit of length, area, time, mass, volume or number of ShopUnits",
                     "Maybe use metres or feet.");
         }
-        return new PriceRate<>(
-                money, per, entry.measure(), money.getAmount().divide(entry.exact(), MathContext.DECIMAL128));
+        // Most rates are per inner unit; to divide by one takes as long as by any other number.
+        BigDecimal perInner = entry.exact().equals(BigDecimal.ONE)
+                ? money.getAmount().round(MathContext.DECIMAL128)
+                : money.getAmount().divide(entry.exact(), MathContext.DECIMAL128);
+        return new PriceRate<>(money, per, entry.measure(), perInner);
     }
 
     /**

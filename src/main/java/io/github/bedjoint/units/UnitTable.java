@@ -149,10 +149,12 @@ final class UnitTable {
                         .toList());
     }
 
-    /** A unit, what it measures, how it is written, and inner = (value + shift) x over / under. */
-    record Entry(Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift, double times, double by) {
+    /** A unit, what it measures, how it is written, and inner = (value + shift) x over / under; exact is that factor to 34 digits. */
+    record Entry(Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift, double times, double by, BigDecimal exact) {
         Entry(Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift) {
-            this(measure, unit, label, over, under, shift, reduced(over, under), reduced(under, over));
+            this(
+                    measure, unit, label, over, under, shift, reduced(over, under), reduced(under, over),
+                    new BigDecimal(over).divide(new BigDecimal(under), MathContext.DECIMAL128));
         }
 
         private static double reduced(BigInteger one, BigInteger other) {
@@ -167,11 +169,6 @@ final class UnitTable {
         /** A difference of two values in the inner unit. */
         double interval(double difference) {
             return difference * times / by;
-        }
-
-        /** The factor to 34 digits. */
-        BigDecimal exact() {
-            return new BigDecimal(over).divide(new BigDecimal(under), MathContext.DECIMAL128);
         }
     }
 }

@@ -62,8 +62,10 @@ class SnippetsTest {
     }
 
     @Test
-    void start_holdsImportsOnly() {
-        assertThat(IMPORTS.lines().filter(l -> !l.isBlank())).allMatch(l -> l.matches("import [\\w.]+(\\.\\*)?;"));
+    void start_holdsImportsAndLabelsButNoCommands() {
+        // A feedback or mode command in a start file fails on both JDKs with noise at every start.
+        assertThat(IMPORTS.lines().filter(l -> !l.isBlank()))
+                .allMatch(l -> l.matches("import [\\w.]+(\\.\\*)?;|Map\\.of\\(ShopUnits.*SimpleUnitFormat.getInstance\\(\\)::label\\);"));
     }
 
     @Test

@@ -10,6 +10,7 @@ import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.WorkingCheck;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +44,15 @@ class ReachTest {
         assertThat(BANDS.all(Access.LADDER).over(Read.length("0 m"), Read.length("3 m")).verdicts())
                 .singleElement()
                 .satisfies(verdict -> assertThat(verdict.level()).isEqualTo(Verdict.Level.WARNING));
+    }
+
+    @Test
+    void estimate_ladder_carriesTheWarningWithThePlace() {
+        Reach ladder = BANDS.all(Access.LADDER).over(Read.length("0 m"), Read.length("3 m"));
+        WorkPlace place = WorkPlace.of("gable", Amounts.none().withInner(Driver.SEAM, 1)).withReach(ladder);
+        LabourEstimate hours = Labour.withDefaults().estimate(List.of(place));
+        assertThat(hours.verdicts()).singleElement().satisfies(verdict -> assertThat(verdict.subject()).startsWith("gable"));
+        WorkingCheck.check(hours.working());
     }
 
     @Test

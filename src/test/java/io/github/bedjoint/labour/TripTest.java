@@ -55,6 +55,8 @@ class TripTest {
     void withTrips_wrong_refused() {
         assertThatThrownBy(() -> LABOUR.withTrips(List.of(WASH, WASH))).isInstanceOf(RefusedException.class).hasMessageContaining("wash");
         assertThatThrownBy(() -> LABOUR.withTrips(List.of(SURVEY.doing("polish"))).estimate(AMOUNTS)).hasMessageContaining("'polish'");
+        assertThatThrownBy(() -> LABOUR.withTrips(List.of(SURVEY.doing("print"))).estimate(AMOUNTS)).hasMessageContaining("on site");
+        assertThatThrownBy(() -> LABOUR.withTrips(List.of(SURVEY.doing("set-up"))).estimate(AMOUNTS)).hasMessageContaining("each day");
         assertThatThrownBy(() -> SURVEY.times(0)).isInstanceOf(RefusedException.class).hasMessageContaining("SURVEY");
         assertThatThrownBy(() -> Trip.of(Purpose.SURVEY, Read.time("-1 h"), Read.time("1 h"))).hasMessageContaining("travel");
     }

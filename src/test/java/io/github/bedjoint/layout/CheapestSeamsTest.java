@@ -45,11 +45,20 @@ class CheapestSeamsTest {
             int corner = random.nextInt(3) * 5;
             int least = random.nextInt(3) * 10;
             GridReference reference = new GridReference(wall, rates, 80, 2, least, jamb, corner);
+            SeamRules rules = SeamRules.withDefaults().withJambClearance(m(jamb * 0.01)).withCornerClearance(m(corner * 0.01));
+            if (random.nextInt(3) > 0) {
+                int period = 8 + random.nextInt(20);
+                int offset = random.nextInt(period);
+                int clearance = 1 + random.nextInt(3);
+                double perM = random.nextBoolean() ? Double.POSITIVE_INFINITY : 0.05;
+                reference.withJoints(period, offset, clearance, perM);
+                rules = rules.withHeadJoints(new JointPhase(period * RandomWalls.GRID, offset * RandomWalls.GRID, clearance * RandomWalls.GRID, perM));
+            }
             PanelLayout layout = LayoutPlanner.withDefaults()
                     .withFit(Fit.CHEAPEST)
                     .withRates(rates)
                     .withLeastSliver(m(least * 0.01))
-                    .withSeamRules(SeamRules.withDefaults().withJambClearance(m(jamb * 0.01)).withCornerClearance(m(corner * 0.01)))
+                    .withSeamRules(rules)
                     .plan(wall, FILM);
             double cost = reference.cost();
             assertThat(layout.isPossible()).as("seed " + seed + " " + layout.reasons()).isEqualTo(cost < Double.POSITIVE_INFINITY);
@@ -114,7 +123,7 @@ class CheapestSeamsTest {
     @Test
     void plan_upToFourStrips_costsWhatTheBestOfAllTuplesDoes() {
         // 2.4 m wide, a window and a step; panels of 0.8 m, so four strips at most; every tuple of places of 50 mm is laid out.
-        for (int seed = 0; seed < 20; seed++) {
+        for (int seed = 0; seed < 5; seed++) {
             Random random = new Random(seed);
             long low = 100 + 5 * random.nextInt(20);
             Wall wall = Wall.polygon("w", List.of(Point.of(m(0), m(0)), Point.of(m(2.4), m(0)), Point.of(m(2.4), m(low * 0.01)),
@@ -139,7 +148,7 @@ class CheapestSeamsTest {
         if (wall.widthSteps() - last <= printable) {
             best = costOf(wall, regions, rates, begins, overlap);
         }
-        if (begins.length < 4) {
+        if (begins.length < 3) {
             for (long next = last + overlap; next + overlap - last <= printable && next + 2 * overlap <= wall.widthSteps(); next += step) {
                 long[] more = java.util.Arrays.copyOf(begins, begins.length + 1);
                 more[begins.length] = next;
@@ -155,9 +164,9 @@ class CheapestSeamsTest {
             strips.add(new Strip(i == 0 ? 0 : begins[i - 1], i == begins.length ? wall.widthSteps() : begins[i] + overlap));
         }
         Cutting cutting = new Cutting(regions, rates, Limits.ANY_LENGTH, false, overlap);
-        Placement placed = new Placement(wall, regions, cutting, strips, true, true);
+        Placement placed = new Placement(wall, regions, cutting, SeamRules.withDefaults(), strips, true, true);
         double film = placed.panels().stream().mapToDouble(p -> Steps.toM(p.cutLengthSteps())).sum();
         double seams = placed.seams().stream().mapToDouble(Seam::lengthM).sum();
-        return rates.cost(film, placed.panels().size(), seams, placed.panels().stream().mapToInt(Panel::cutOuts).sum());
+        return rates.cost(film, placed.panels().size(), seams, placed.panels().stream().mapToInt(Panel::cutOuts).sum(), 0);
     }
 }

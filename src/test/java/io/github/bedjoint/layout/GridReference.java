@@ -31,6 +31,10 @@ final class GridReference {
     private final boolean[] barred;
     private final long left;
     private final long bottom;
+    private int period;
+    private int offset;
+    private int clearance;
+    private double perM;
     private final List<Integer> jambs = new ArrayList<>();
     private final List<int[]> holes = new ArrayList<>();
 
@@ -39,7 +43,7 @@ final class GridReference {
         this.rates = rates;
         this.printable = printable;
         this.overlap = overlap;
-        this.least = Math.max(least, overlap);
+        this.least = Math.max(least, 2 * overlap);
         this.jamb = jamb;
         this.corner = corner;
         left = wall.outline().reach(Side.LEFT) - wall.edge(Side.LEFT).extraSteps();
@@ -80,6 +84,23 @@ final class GridReference {
         return (int) (steps / G);
     }
 
+    /** Joints beside the seam, in squares from the wall's origin, where the edge that begins a strip is forbidden or costs more. */
+    GridReference withJoints(int period, int offset, int clearance, double perM) {
+        this.period = period;
+        this.offset = offset;
+        this.clearance = clearance;
+        this.perM = perM;
+        return this;
+    }
+
+    private double besideJointPerM(int seam) {
+        if (period == 0) {
+            return 0;
+        }
+        int phase = Math.floorMod(seam - square(wall.edge(Side.LEFT).extraSteps()) - offset, period);
+        return Math.min(phase, period - phase) < clearance ? perM : 0;
+    }
+
     /** The least cost, infinite where there is no layout. */
     double cost() {
         int n = column.length;
@@ -97,7 +118,7 @@ final class GridReference {
                     continue;
                 }
                 BitSet rows = new BitSet();
-                int shownFrom = isFresh ? shown(s, 1) : s + overlap;
+                int shownFrom = isFresh ? shown(s, 1) : s;
                 for (int e = s + 1; e <= Math.min(n, s + printable) && (e == s + 1 || !barred[e - 1]); e++) {
                     rows.or(needed[e - 1]);
                     double strip = strip(s, e, rows);
@@ -111,8 +132,8 @@ final class GridReference {
                         }
                     }
                     int seam = e - overlap;
-                    if (seam > s && e - shownFrom >= least && isAllowed(seam)) {
-                        behindSeam[seam] = Math.min(behindSeam[seam], before + strip + rates.seamPerM() * seamM(seam));
+                    if (seam > s && e - shownFrom >= least && isAllowed(seam) && besideJointPerM(seam) < Double.POSITIVE_INFINITY) {
+                        behindSeam[seam] = Math.min(behindSeam[seam], before + strip + (rates.seamPerM() + besideJointPerM(seam)) * seamM(seam));
                     }
                 }
             }

@@ -11,11 +11,11 @@ import java.util.List;
 final class Instances {
 
     /** One job with its best known value. */
-    record Instance(String kind, String family, String name, long best, List<Cut> cuts, List<Stock> stock) {
+    record Instance(
+            String family, String name, long best, List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
 
         RollPlanner planner() {
-            return RollPlanner.withDefaults()
-                    .withLotRule(kind.equals("shoplot") ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+            return RollPlanner.withDefaults().withTerms(terms);
         }
 
         @Override
@@ -55,7 +55,9 @@ final class Instances {
                 cuts.add(new Cut("P" + cuts.size(), width, length, count, group));
             }
         }
-        return new Instance(kind, family, name, best, cuts, stock);
+        LotRule lots = kind.equals("shoplot") ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY;
+        return new Instance(
+                family, name, best, cuts, stock, new CuttingTerms(0, 0, 0, RemnantRule.none(), lots));
     }
 
     private static List<String> lines(String file) {

@@ -2,6 +2,7 @@ package io.github.bedjoint.rolls;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
@@ -26,6 +27,25 @@ class RollPlanProperties {
     @Property
     void plan_oneLotPerWall_isTheCheapestAndProven(@ForAll long seed) {
         verify(SmallJobs.withLots(seed));
+    }
+
+    @Property
+    void plan_workOver_isStillValidAndTheBoundNeverCrossesTheOptimum(@ForAll long seed) {
+        Random random = new Random(seed);
+        SmallJobs.Job job = random.nextBoolean() ? SmallJobs.withLots(seed) : SmallJobs.withRemnants(seed);
+        RollPlan plan = RollPlanner.withDefaults()
+                .withTerms(job.terms())
+                .withWorkLimit(1 + random.nextInt(400))
+                .plan(job.cuts(), job.stock());
+        long best = job.best();
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+        if (best == Exhaustive.NONE) {
+            assertThat(plan.isFeasible()).isFalse();
+        } else {
+            assertThat(plan.stop()).isNotEqualTo(Stop.INFEASIBLE);
+            assertThat(plan.lowerBound()).isLessThanOrEqualTo(best);
+            assertThat(!plan.isFeasible() || plan.cost() >= best).isTrue();
+        }
     }
 
     private static void verify(SmallJobs.Job job) {

@@ -147,4 +147,35 @@ class RollPlannerTest {
                 .isThrownBy(() -> planner.plan(List.of(cut("A", 1, 1)), List.of(rolls("roll", 201, 1))))
                 .withMessageContaining("remnant units in roll roll");
     }
+
+    @Test
+    void plan_hundredThousandPanels_isProvenByLength() {
+        // A roll of 100 holds 33 panels of 3: 100,000 / 33 = 3030.3, so 3031 rolls at 2.
+        RollPlan plan = PLANNER.plan(List.of(cut("A", 3, 100_000)), List.of(rolls("roll", 100, 2)));
+        assertThat(plan.cost()).isEqualTo(6_062);
+        assertThat(plan.isProven()).isTrue();
+        assertThat(PlanChecker.check(plan).accepted()).isTrue();
+    }
+
+    @Test
+    void plan_thousandsOfMixedRolls_staysWithinItsWork() {
+        List<Cut> cuts = List.of(cut("A", 37, 9_000), cut("B", 29, 8_000), cut("C", 13, 7_001));
+        RollPlan plan = PLANNER.plan(cuts, List.of(rolls("short", 91, 50), rolls("long", 410, 213)));
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+        // By length alone: (37 x 9000 + 29 x 8000 + 13 x 7001) x 213 / 410 = 340,809.6.
+        assertThat(plan.cost()).isGreaterThanOrEqualTo(340_810);
+        assertThat(plan.gap()).isLessThanOrEqualTo(213);
+    }
+
+    @Test
+    void plan_largestNumbers_doNotOverflow() {
+        Stock dear = new Stock("dear", 1, Limits.MAX_LENGTH, Limits.MAX_COST, Stock.UNLIMITED, "");
+        Stock rare = new Stock("rare", 1, Limits.MAX_LENGTH, Limits.MAX_COST, 1_000_000, "");
+        RollPlan plan = PLANNER.plan(
+                List.of(new Cut("A", 1, Limits.MAX_LENGTH, 1_000, ""), new Cut("B", 1, 1, 1, "")),
+                List.of(dear, rare));
+        assertThat(plan.cost()).isEqualTo(1_001 * Limits.MAX_COST);
+        assertThat(plan.isProven()).isTrue();
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+    }
 }

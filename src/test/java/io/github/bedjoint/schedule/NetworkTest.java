@@ -12,6 +12,7 @@ import io.github.bedjoint.working.WorkingCheck;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 class NetworkTest {
@@ -54,7 +55,7 @@ class NetworkTest {
         WorkingCheck.check(dates.working());
     }
 
-    /** Source: management science textbook: on the longest path mean 24 and variance 5. */
+    /** Source: management science textbook: on the longest path mean 24 and variance 5, P(28 or less) = .9632. */
     @Test
     void threePoint_textbookPath_meanAndVariance() {
         double mean = 0;
@@ -68,6 +69,7 @@ class NetworkTest {
         }
         assertThat(mean).isCloseTo(24, within(1e-12));
         assertThat(variance).isCloseTo(5, within(1e-12));
+        assertThat(NormalDistribution.of(mean, Math.sqrt(variance)).cumulativeProbability(28)).isCloseTo(0.9632, within(5e-5));
         assertThatThrownBy(() -> ThreePoint.of(Read.time("5 h"), Read.time("4 h"), Read.time("6 h"))).isInstanceOf(RefusedException.class);
     }
 

@@ -70,6 +70,16 @@ class WorkCalendarTest {
         assertThat(calendar.shiftBetween(at("2024-04-29T08:00"), at("2024-04-29T16:00"))).isEqualTo(Duration.ofHours(6));
     }
 
+    /** What a calendar answers does not depend on what it was asked before. */
+    @ParameterizedTest
+    @CsvSource({"2024-12-31T15:00", "2026-12-30T15:00", "2023-01-02T08:00", "2031-06-02T08:00"})
+    void after_askedForOtherYearsBefore_sameAnswer(String start) {
+        WorkCalendar used = WorkCalendar.weekdays(BERLIN);
+        used.after(at("2024-06-03T08:00"), Span.shift(Read.time("1 h")));
+        Span span = Span.shift(Read.time("2500 h"));
+        assertThat(used.after(at(start), span)).isEqualTo(WorkCalendar.weekdays(BERLIN).after(at(start), span));
+    }
+
     @Test
     void after_withoutHours_refused() {
         WorkCalendar never = CALENDAR.without(DayOfWeek.MONDAY).without(DayOfWeek.TUESDAY).without(DayOfWeek.WEDNESDAY)

@@ -2,32 +2,18 @@ package io.github.bedjoint.rolls;
 
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Plans every job of a kind twice and reports the second, warm pass: one line a family. */
+/** Plans jobs twice and reports the second, warm pass in processor time: one line a family, one a job. */
 final class CorpusRun {
 
     /** One measured job. */
     record Row(Instances.Instance job, RollPlan plan, double ms, String fault) {}
 
     private CorpusRun() {}
-
-    public static void main(String[] args) {
-        boolean verbose = Arrays.asList(args).contains("-v");
-        for (String arg : args) {
-            if (!arg.startsWith("-")) {
-                String[] part = arg.split("/");
-                List<Instances.Instance> jobs = Instances.of(part[0]).stream()
-                        .filter(i -> part.length == 1 || i.name().contains(part[1]) || i.family().contains(part[1]))
-                        .toList();
-                System.out.print(report(measure(jobs), verbose));
-            }
-        }
-    }
 
     static List<Row> measure(List<Instances.Instance> jobs) {
         List<Row> rows = new ArrayList<>();
@@ -54,12 +40,12 @@ final class CorpusRun {
         return verdict.accepted() ? "" : verdict.reason();
     }
 
-    static String report(List<Row> rows, boolean verbose) {
+    static String report(List<Row> rows, boolean eachJob) {
         StringBuilder text = new StringBuilder();
         Map<String, List<Row>> families = new TreeMap<>();
         rows.forEach(r -> families.computeIfAbsent(r.job.family(), f -> new ArrayList<>()).add(r));
         families.forEach((family, all) -> {
-            if (verbose) {
+            if (eachJob) {
                 all.forEach(r -> text.append(String.format(
                         Locale.ROOT, "  %-20s best %d cost %d bound %d %s %.1f ms work %d %s%n", r.job.name(),
                         r.job.best(), r.plan.cost(), r.plan.lowerBound(), r.plan.stop(), r.ms, r.plan.work(), r.fault)));

@@ -1,0 +1,112 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.film.RollOffer;
+import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.price.LineKind;
+import io.github.bedjoint.price.PriceBuildUp;
+import io.github.bedjoint.price.PriceEffect;
+import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollPlanner;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.PriceRate;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.ShopUnits;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+
+/** What one more hour, one more metre or one more roll does to the price of a job that is costed. Immutable. */
+public final class OneMore {
+    private final JobCost cost;
+
+    private OneMore(JobCost cost) {
+        this.cost = cost;
+    }
+
+    /**
+     * The effects on a job.
+     *
+     * @param cost a job with a price
+     * @return its effects
+     * @throws IllegalStateException if the job has no price
+     */
+    public static OneMore of(JobCost cost) {
+        cost.price();
+        return new OneMore(cost);
+    }
+
+    /**
+     * One more person-hour on site; the number of days stays.
+     *
+     * @return the effect, or empty where hours on site are not charged
+     */
+    public Optional<PriceEffect> siteHour() {
+        return cost.job().siteRate().map(rate -> hour(LineKind.SITE_LABOUR, "one more hour on site", rate));
+    }
+
+    /**
+     * One more person-hour in the shop.
+     *
+     * @return the effect, or empty where hours in the shop are not charged
+     */
+    public Optional<PriceEffect> shopHour() {
+        return cost.job().productionRate().map(rate -> hour(LineKind.PRODUCTION_LABOUR, "one more hour in the shop", rate));
+    }
+
+    private PriceEffect hour(LineKind kind, String title, PriceRate<Time> rate) {
+        Quantity<Time> one = Door.of(1, ShopUnits.HOUR);
+        return PriceEffect.of(cost.price(), CostLine.of(kind, title, one, rate, cost.job().rules().rounding()), one);
+    }
+
+    /**
+     * One more roll of an offer that is opened and not needed.
+     *
+     * @param offer the id of a film roll on offer
+     * @return the effect
+     * @throws RefusedException if there is no such offer
+     */
+    public PriceEffect roll(String offer) {
+        List<RollOffer> offers = cost.job().materials().filmRolls();
+        RollOffer found = offers.stream().filter(one -> one.id().equals(offer)).findFirst().orElseThrow(() -> new RefusedException(
+                "film roll", "'" + offer + "'", "must be one of " + offers.stream().map(RollOffer::id).toList(), "Maybe it is misspelt."));
+        CostLine line = CostLine.each(LineKind.FILM, "one more roll " + offer, 1, found.price());
+        return PriceEffect.of(cost.price(), line, Door.time(0));
+    }
+
+    /**
+     * One more panel of full width and some length, and nothing else: the rolls are planned anew with it, so that it is free where a remnant
+     * holds it and costs a roll where none does.
+     *
+     * @param length how long, above 0, at most 10 km
+     * @return the effect, or empty where no roll on offer holds it
+     * @throws RefusedException if the length is out of range
+     */
+    public Optional<PriceEffect> film(Quantity<Length> length) {
+        long steps = Steps.up(Door.lengthM("length", length, Range.POSITIVE));
+        RollPlan before = cost.filmPlan();
+        long width = cost.job().materials().film().printableWidthSteps();
+        String wall = before.cuts().isEmpty() ? "" : before.cuts().get(0).group();
+        List<Cut> cuts = new ArrayList<>(before.cuts());
+        cuts.add(new Cut("one more", width, steps, 1, wall));
+        RollPlan after = RollPlanner.withDefaults().withTerms(before.terms()).plan(cuts, before.stock());
+        return after.isFeasible()
+                ? Optional.of(new PriceEffect("one more panel of " + Print.cut(steps, UnitStyle.METRIC), cost.price(), price(after)))
+                : Optional.empty();
+    }
+
+    private PriceBuildUp price(RollPlan film) {
+        Materials materials = cost.job().materials();
+        List<CostLine> lines = new ArrayList<>(JobLines.rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), film));
+        cost.price().lines().stream().filter(line -> line.kind() != LineKind.FILM).forEach(lines::add);
+        cost.job().extras().stream().filter(line -> line.kind() == LineKind.FILM).forEach(lines::add);
+        return PriceBuildUp.of(lines, cost.labour().totalPaid(), cost.job().rules());
+    }
+}

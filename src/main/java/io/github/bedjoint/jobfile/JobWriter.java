@@ -1,0 +1,127 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.JobDates;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LotRule;
+import io.github.bedjoint.schedule.WorkCalendar;
+import io.github.bedjoint.survey.DeductionRule;
+import io.github.bedjoint.survey.Wall;
+import java.io.IOException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** Writes the job as a whole; its parts are written by the other writers of this package, one for each reader. */
+final class JobWriter {
+    private final JsonOut out;
+    private final Job job;
+
+    JobWriter(JsonOut out, Job job) {
+        this.out = out;
+        this.job = job;
+    }
+
+    void write() throws IOException {
+        out.count("bedjoint", JobFile.VERSION);
+        out.field("name", job.name());
+        if (!job.note().isEmpty()) {
+            out.field("note", job.note());
+        }
+        out.field("currency", job.rules().currency().getCode());
+        out.array("walls", () -> {
+            for (Wall wall : job.survey().walls()) {
+                out.item(() -> new WallWriter(out).write(wall, job.accessFactor(wall.name())));
+            }
+        });
+        deduction(job.deduction());
+        new MaterialsWriter(out).write(job.materials());
+        out.object("layout", () -> layout(job.layout()));
+        out.object("cutting", () -> cutting(job.cutting()));
+        out.object("labour", () -> new LabourWriter(out).write(job));
+        if (job.dates().isPresent()) {
+            out.object("calendar", () -> calendar(job.dates().get()));
+        }
+        if (job.site().isPresent()) {
+            out.object("site", () -> new SiteWriter(out).write(job.site().get()));
+        }
+        if (!job.extras().isEmpty()) {
+            out.array("extras", () -> {
+                for (CostLine line : job.extras()) {
+                    out.item(() -> extra(line));
+                }
+            });
+        }
+        out.object("price", () -> new PriceWriter(out).write(job.rules()));
+    }
+
+    private void deduction(DeductionRule rule) throws IOException {
+        if (rule.kind() == DeductionRule.Kind.AT_LEAST) {
+            out.object("deduction", () -> out.sized("atLeast", rule.leastM2(), "m2"));
+        } else {
+            out.word("deduction", rule.kind());
+        }
+    }
+
+    private void layout(LayoutPlanner planner) throws IOException {
+        out.word("direction", planner.direction());
+        out.word("fit", planner.fit());
+        if (planner.overlapSteps() > 0) {
+            out.steps("overlap", planner.overlapSteps());
+        }
+        out.steps("leastSliver", planner.leastSliverSteps());
+        out.array("start", () -> {
+            out.text(Fields.word(planner.dropStart()));
+            out.text(Fields.word(planner.bandStart()));
+        });
+        if (planner.weatherSide().isPresent()) {
+            out.word("weatherSide", planner.weatherSide().get());
+        }
+    }
+
+    private void cutting(CuttingTerms terms) throws IOException {
+        out.steps("lead", terms.leadSteps());
+        out.steps("tail", terms.tailSteps());
+        out.steps("gap", terms.gapSteps());
+        out.steps("keepRemnantsFrom", terms.remnants().leastSteps());
+        out.count("remnantValuePercent", terms.remnants().percent());
+        out.flag("oneLotPerWall", terms.lots() == LotRule.ONE_LOT_PER_WALL);
+    }
+
+    /** All days have the hours of the first that has any; where they differ, reading back tells. */
+    private void calendar(JobDates dates) throws IOException {
+        WorkCalendar calendar = dates.calendar();
+        Optional<DayOfWeek> first = Arrays.stream(DayOfWeek.values()).filter(day -> calendar.opens(day).isPresent()).findFirst();
+        out.field("zone", calendar.zone().getId());
+        out.field("start", dates.start().toLocalDate().toString());
+        out.field("from", first.flatMap(calendar::opens).orElse(LocalTime.of(8, 0)).toString());
+        out.field("to", first.flatMap(calendar::closes).orElse(LocalTime.of(16, 0)).toString());
+        out.array("days", () -> {
+            for (DayOfWeek day : DayOfWeek.values()) {
+                if (calendar.opens(day).isPresent()) {
+                    out.text(Fields.word(day));
+                }
+            }
+        });
+        if (!calendar.closed().isEmpty()) {
+            out.array("closed", () -> {
+                for (LocalDate date : calendar.closed()) {
+                    out.text(date.toString());
+                }
+            });
+        }
+        out.sized("washBefore", dates.washBefore().seconds(), "s");
+        out.sized("cure", dates.cure().seconds(), "s");
+    }
+
+    private void extra(CostLine line) throws IOException {
+        out.word("kind", line.kind());
+        out.field("title", line.title());
+        out.count("count", Math.round(line.quantity()));
+        out.field("each", line.rate().currency().getCode() + " " + line.rate().amount().getAmount().toPlainString());
+    }
+}

@@ -1,0 +1,115 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.Opening;
+import io.github.bedjoint.survey.Point;
+import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.JointProfile;
+import io.github.bedjoint.texture.MasonryParts;
+import io.github.bedjoint.texture.MasonrySurface;
+import io.github.bedjoint.texture.Surface;
+import java.io.IOException;
+import java.util.List;
+
+/** Writes a wall: size or outline, surface, edges, openings, access. */
+final class WallWriter {
+    private final JsonOut out;
+
+    WallWriter(JsonOut out) {
+        this.out = out;
+    }
+
+    void write(Wall wall, double accessFactor) throws IOException {
+        out.field("name", wall.name());
+        long width = wall.widthSteps();
+        long height = wall.heightSteps();
+        if (wall.outline().points().equals(List.of(new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height)))) {
+            out.steps("width", width);
+            out.steps("height", height);
+        } else {
+            out.array("outline", () -> {
+                for (Point point : wall.outline().points()) {
+                    out.pair(JsonOut.steps(point.xSteps()), JsonOut.steps(point.ySteps()));
+                }
+            });
+        }
+        out.object("surface", () -> surface(wall.surface()));
+        out.object("edges", () -> {
+            for (Side side : Side.values()) {
+                out.object(Fields.word(side), () -> edge(wall.edge(side)));
+            }
+        });
+        if (!wall.openings().isEmpty()) {
+            out.array("openings", () -> {
+                for (Opening opening : wall.openings()) {
+                    out.item(() -> opening(opening));
+                }
+            });
+        }
+        out.word("access", wall.access());
+        if (accessFactor != 1) {
+            out.number("accessFactor", accessFactor);
+        }
+    }
+
+    private void surface(Surface surface) throws IOException {
+        if (!(surface instanceof MasonrySurface masonry)) {
+            out.field("kind", "flat");
+            return;
+        }
+        MasonryParts parts = masonry.parts();
+        out.field("kind", "masonry");
+        out.object("unit", () -> {
+            out.sized("length", parts.unitLengthM(), "m");
+            out.sized("height", parts.unitHeightM(), "m");
+        });
+        out.sized("headJoint", parts.headJointM(), "m");
+        out.sized("bedJoint", parts.bedJointM(), "m");
+        out.object("profile", () -> profile(parts.beds()));
+        out.object("headProfile", () -> profile(parts.heads()));
+        out.word("bond", parts.bond());
+        out.number("faceRatio", parts.faceRatio());
+    }
+
+    private void profile(JointProfile profile) throws IOException {
+        out.word("kind", profile.kind());
+        switch (profile.kind()) {
+            case RAKED -> out.sized("depth", profile.size(), "m");
+            case V -> out.number("degrees", degrees(profile.size()));
+            case CONCAVE -> out.sized("sagitta", profile.size(), "m");
+            case STRUCK, WEATHERED -> out.sized("recess", profile.size(), "m");
+            case FLUSH, HALF_ROUND -> { }
+        }
+    }
+
+    /** The degrees that are read back as this angle; the nearest, since a radian has no end in degrees. */
+    private static double degrees(double radians) {
+        double nearest = Math.round(Math.toDegrees(radians) * 1e9) / 1e9;
+        for (double degrees : new double[] {nearest, Math.toDegrees(radians), Math.nextUp(nearest), Math.nextDown(nearest)}) {
+            if (WallReader.vee(degrees).size() == radians) {
+                return degrees;
+            }
+        }
+        return Math.toDegrees(radians);
+    }
+
+    private void edge(Edge edge) throws IOException {
+        out.word("kind", edge.kind());
+        out.steps("extra", edge.extraSteps());
+        out.flag("sealed", edge.sealed());
+    }
+
+    private void opening(Opening opening) throws IOException {
+        out.word("kind", opening.kind());
+        out.steps("left", opening.leftSteps());
+        out.steps("bottom", opening.bottomSteps());
+        out.steps("width", opening.rightSteps() - opening.leftSteps());
+        out.steps("height", opening.topSteps() - opening.bottomSteps());
+        if (opening.treatment() == Opening.Treatment.TURNED_IN) {
+            out.steps("turnedIn", opening.turnSteps());
+        } else {
+            out.word("treatment", opening.treatment());
+        }
+    }
+}

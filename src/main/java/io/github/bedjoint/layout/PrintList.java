@@ -1,0 +1,125 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What the print room needs for one wall: a file for each panel with its place in the picture, and spare prints.
+ *
+ * <p>Spares are counted, or follow from the share of prints that the shop has to repeat. Which panel will fail is not known, so they
+ * are planned for the longest ones, going round again when there are more spares than panels: film bought for them is then enough for
+ * any other. Immutable.
+ */
+public final class PrintList implements Explained {
+    /** Spare prints from the share that is repeated. */
+    public static final Formula SPARES = Formula.of(
+            "layout.spares", "Spare prints", Symbol.number("N_s", "spare prints"), "ceil(q * N)",
+            Source.shop("share of prints that are repeated"),
+            Symbol.number("q", "share of prints that are repeated"), Symbol.number("N", "panels"));
+    /** Length of film that spare prints take. */
+    public static final Formula SPARE_LENGTH = Formula.of(
+            "layout.spare-length", "Film for spare prints", new Symbol("l_s", Measure.LENGTH, "film for spare prints"), "sum(l_i)",
+            Source.geometry("cut lengths of the panels that are printed again"),
+            new Symbol("l_i", Measure.LENGTH, "cut length of a spare"));
+
+    private final PanelLayout layout;
+    private final double rate;
+    private final int spares;
+    private final List<PrintFile> files;
+    private final List<Panel> sparePanels;
+
+    private PrintList(PanelLayout layout, Picture picture, double rate, int spares) {
+        this.layout = layout;
+        this.rate = rate;
+        this.spares = spares;
+        List<Panel> longest = layout.panels().stream()
+                .sorted(Comparator.comparingLong(Panel::cutLengthSteps).reversed().thenComparing(Panel::number))
+                .toList();
+        List<Panel> again = new ArrayList<>();
+        for (int i = 0; i < spares && !longest.isEmpty(); i++) {
+            again.add(longest.get(i % longest.size()));
+        }
+        sparePanels = List.copyOf(again);
+        int count = layout.panels().size();
+        files = layout.panels().stream()
+                .map(panel -> PrintFile.of(panel, count, picture, 1 + (int) again.stream().filter(panel::equals).count()))
+                .toList();
+    }
+
+    /**
+     * The print files of a layout with a number of spares.
+     *
+     * @param layout  a layout that is possible
+     * @param picture where the picture lies on the wall
+     * @param spares  prints beyond one of each panel, 0 to 1000
+     * @return the list
+     * @throws io.github.bedjoint.units.RefusedException if the number is out of range
+     */
+    public static PrintList withSpares(PanelLayout layout, Picture picture, int spares) {
+        return new PrintList(layout, picture, -1, Door.count("spare panels", spares, 0, 1000));
+    }
+
+    /**
+     * The print files of a layout with as many spares as the shop's share of repeated prints asks for, rounded up.
+     *
+     * @param layout  a layout that is possible
+     * @param picture where the picture lies on the wall
+     * @param rate    the share of prints that are repeated, 0 to 1
+     * @return the list
+     * @throws io.github.bedjoint.units.RefusedException if the share is out of range
+     */
+    public static PrintList withReprintRate(PanelLayout layout, Picture picture, double rate) {
+        double share = Door.number("reprint rate", rate, Range.SHARE);
+        return new PrintList(layout, picture, share, (int) Math.ceil(share * layout.panels().size()));
+    }
+
+    /**
+     * The files.
+     *
+     * @return one for each panel, in the order of application
+     */
+    public List<PrintFile> files() {
+        return files;
+    }
+
+    /**
+     * The panels that are printed again.
+     *
+     * @return one for each spare, the longest first
+     */
+    public List<Panel> sparePanels() {
+        return sparePanels;
+    }
+
+    /**
+     * The film that spares take, in metres.
+     *
+     * @return metres
+     * @see #SPARE_LENGTH
+     */
+    public double spareM() {
+        return sparePanels.stream().mapToDouble(panel -> Steps.toM(panel.cutLengthSteps())).sum();
+    }
+
+    /** How many spares, where a rate asks for them, and the film that they take. */
+    @Override
+    public Working working() {
+        List<Working> parts = new ArrayList<>();
+        if (rate >= 0) {
+            parts.add(Working.of(SPARES, spares, rate, layout.panels().size()));
+        }
+        parts.add(Working.sum(SPARE_LENGTH, spareM(),
+                sparePanels.stream().map(panel -> Steps.toM(panel.cutLengthSteps())).toList()));
+        return Working.group("Prints for " + layout.wall().name(), parts);
+    }
+}

@@ -1,0 +1,53 @@
+package io.github.bedjoint.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+class HtmlFormatTest {
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private int run(String... args) {
+        return Main.run(InputStream.nullInputStream(), new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), args);
+    }
+
+    private String printed() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void cost_formatHtml_printsTheShopsPage() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html")).isZero();
+        assertThat(printed()).startsWith("<!DOCTYPE html>").endsWith("</html>\n").contains("Shop copy", "EUR 3183.97", "17.80 m²");
+    }
+
+    @Test
+    void cost_copyCrew_printsNoPrice() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--copy", "crew", "--units", "imperial")).isZero();
+        assertThat(printed()).contains("Crew copy", "191.60 ft²").doesNotContain("EUR");
+    }
+
+    @Test
+    void cost_copyCustomer_printsThePrice() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--copy", "customer")).isZero();
+        assertThat(printed()).contains("Customer copy", "EUR 3183.97").doesNotContain("1857.32");
+    }
+
+    @Test
+    void cost_copyWithoutHtml_isRefused() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--copy", "crew")).isEqualTo(2);
+        assertThat(printed()).isEmpty();
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("--format html");
+    }
+
+    @Test
+    void cost_oneFigureAsHtml_isRefused() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--show-working", "rolls.yield")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("holds every working");
+    }
+}
