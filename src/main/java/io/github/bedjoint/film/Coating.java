@@ -95,6 +95,24 @@ public final class Coating {
         return name;
     }
 
+    /**
+     * Consumption on a flat surface, for each coat.
+     *
+     * @return cubic metres per square metre
+     */
+    public double m3PerM2() {
+        return m3PerM2;
+    }
+
+    /**
+     * How many times it is spread.
+     *
+     * @return 1 or more
+     */
+    public int coats() {
+        return coats;
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Coating that

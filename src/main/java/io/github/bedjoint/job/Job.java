@@ -8,6 +8,7 @@ import io.github.bedjoint.price.PriceRules;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Survey;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.RefusedException;
@@ -104,6 +105,15 @@ public final class Job {
      */
     public LayoutPlanner layout() {
         return parts.layout;
+    }
+
+    /**
+     * How much film is fed in along the texture.
+     *
+     * @return the shares, those of the layout planner
+     */
+    public TakeUp takeUp() {
+        return parts.layout.takeUp();
     }
 
     /**

@@ -24,6 +24,8 @@ public final class JobAreas implements Explained {
     static final Formula VISIBLE = sum("visible", "Visible area of all walls", "A_v", "visible area");
     static final Formula MEASURED = sum("measured", "Measured area of all walls", "A_m", "measured area");
     static final Formula DEVELOPED = sum("developed", "Texture-adjusted area of all walls", "A_d", "developed area");
+    static final Formula CONTACT = sum(
+            "contact", "Adhesive contact area of film that follows the texture", "A_k", "adhesive contact area");
     static final Formula HEATED = sum("heated", "Film heated and rolled on all walls", "A_h", "film heated and rolled");
 
     private final List<WallAreas> walls;
@@ -104,6 +106,16 @@ public final class JobAreas implements Explained {
         return Door.area(heatedM2);
     }
 
+    /**
+     * Wall that the adhesive touches where the film follows the texture: the developed area. Where film bridges it touches less, which
+     * the verdict of {@link io.github.bedjoint.survey.Follow} says.
+     *
+     * @return the area
+     */
+    public Quantity<Area> contact() {
+        return Door.area(developedM2);
+    }
+
     double visibleM2() {
         return visibleM2;
     }
@@ -126,13 +138,20 @@ public final class JobAreas implements Explained {
 
     @Override
     public Working working() {
-        return Working.group("Areas", List.of(
+        List<Working> parts = new ArrayList<>(List.of(
                 total(VISIBLE, visibleM2, WallAreas::visibleM2).because(walls.stream().map(WallAreas::working).toArray(Working[]::new)),
                 total(MEASURED, measuredM2, WallAreas::measuredM2),
                 total(DEVELOPED, developedM2, WallAreas::developedM2),
+                total(CONTACT, developedM2, WallAreas::developedM2),
                 Working.sum(HEATED, heatedM2, heated.stream().map(HeatedArea::areaM2).toList())
                         .because(heated.stream().map(HeatedArea::working).toArray(Working[]::new)),
                 Working.group("Edges", walls.stream().map(wall -> wall.edges().working()).toList())));
+        for (WallAreas areas : walls) {
+            // The survey's lengths are taken as they are; only the texture's uncertainty is propagated.
+            areas.wall().surface().uncertainty().ifPresent(found ->
+                    parts.add(found.developedWorking(areas.visible(), Door.area(0)).whose("texture of " + areas.wall().name())));
+        }
+        return Working.group("Areas", parts);
     }
 
     private Working total(Formula formula, double figure, Function<WallAreas, Double> ofWall) {

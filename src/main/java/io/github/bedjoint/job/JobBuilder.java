@@ -8,6 +8,7 @@ import io.github.bedjoint.price.PriceRules;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Survey;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Range;
@@ -34,6 +35,7 @@ public final class JobBuilder {
     String note = "";
     DeductionRule deduction = DeductionRule.allOpenings();
     LayoutPlanner layout = LayoutPlanner.withDefaults();
+    @Nullable TakeUp takeUp;
     CuttingTerms cutting = CuttingTerms.plain();
     Labour labour = Labour.withDefaults();
     @Nullable PriceRate<Time> productionRate;
@@ -56,7 +58,8 @@ public final class JobBuilder {
         this(other.name, other.survey, other.materials, other.rules);
         note = other.note;
         deduction = other.deduction;
-        layout = other.layout;
+        takeUp = other.takeUp;
+        layout = takeUp == null ? other.layout : other.layout.withTakeUp(takeUp);
         cutting = other.cutting;
         labour = other.labour;
         productionRate = other.productionRate;
@@ -136,6 +139,17 @@ public final class JobBuilder {
      */
     public JobBuilder layout(LayoutPlanner planner) {
         layout = planner;
+        return this;
+    }
+
+    /**
+     * How much film is fed in along the texture; none, unless set here or on the planner. What is set here outranks the planner.
+     *
+     * @param shares the shares fed in
+     * @return this builder
+     */
+    public JobBuilder takeUp(TakeUp shares) {
+        takeUp = shares;
         return this;
     }
 
@@ -269,6 +283,7 @@ public final class JobBuilder {
         used.laminateRolls().forEach(roll -> same("laminate roll " + roll.id(), roll.price().getCurrencyUnit()));
         used.ink().ifPresent(ink -> same("ink", ink.price().currency()));
         used.consumables().forEach(item -> same(item.title(), item.price().currency()));
+        used.coatings().forEach(item -> same(item.coating().name(), item.price().currency()));
     }
 
     private void same(String what, CurrencyUnit currency) {

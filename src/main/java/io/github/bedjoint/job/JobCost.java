@@ -247,6 +247,7 @@ public final class JobCost implements Explained {
         }
         laminate().ifPresent(runs -> parts.add(runs.working()));
         job.materials().ink().ifPresent(ink -> parts.add(ink.working(plan.printedM2())));
+        job.materials().coatings().forEach(used -> parts.add(used.coating().working(areas().developedM2())));
         if (work != null) {
             LabourEstimate labour = work.labour();
             parts.add(labour.working());

@@ -15,6 +15,7 @@ import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Follow;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Side;
+import io.github.bedjoint.survey.Turns;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
@@ -23,6 +24,7 @@ import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What must be said of a job: does the film follow, may it be applied, which cautions go with the work. */
@@ -71,7 +73,9 @@ final class JobVerdicts {
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < sites.size(); i++) {
             Wall wall = job.survey().walls().get(i);
-            verdicts.add(Follow.of(wall.surface(), job.materials().film()).verdict(wall.name() + ": does the film follow", style));
+            verdicts.add(follow(wall).verdict(wall.name() + ": does the film follow", style));
+            Turns.verdict(wall, job.takeUp()).ifPresent(verdicts::add);
+            registration(wall).ifPresent(verdicts::add);
             if (wall.access() == Access.LADDER) {
                 verdicts.add(new Verdict(Verdict.Level.WARNING, wall.name() + ": access", "a ladder leaves no two hands free for heat and roller;"
                         + " plan a platform, scaffold or lift", Source.practice("a ladder is no access for two-handed heat work")));
@@ -85,6 +89,18 @@ final class JobVerdicts {
         return verdicts;
     }
 
+    private Follow follow(Wall wall) {
+        return Follow.of(wall.surface(), job.materials().film(), job.takeUp());
+    }
+
+    /** Film fed in moves what is printed on it. */
+    private Optional<Verdict> registration(Wall wall) {
+        Verdict found = job.takeUp().registration(wall.surface());
+        return job.materials().ink().isEmpty() || found.level() == Verdict.Level.FINE
+                ? Optional.empty()
+                : Optional.of(new Verdict(found.level(), wall.name() + ": " + found.subject(), found.reason(), found.source()));
+    }
+
     List<Caution> cautions() {
         return Cautions.of(sites);
     }
@@ -93,7 +109,7 @@ final class JobVerdicts {
         List<Working> parts = new ArrayList<>();
         for (int i = 0; i < sites.size(); i++) {
             Wall wall = job.survey().walls().get(i);
-            parts.add(Follow.of(wall.surface(), job.materials().film()).working());
+            parts.add(follow(wall).working());
             parts.add(SiteCheck.of(sites.get(i), job.materials().film()).working());
         }
         return Working.group("Checks", parts);

@@ -1,5 +1,6 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.film.Coating;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.film.Ink;
 import io.github.bedjoint.film.Laminate;
@@ -17,10 +18,12 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a job is made of: film and its rolls, and optionally laminate, ink, and consumables by visible area.
+ * What a job is made of: film and its rolls, and optionally laminate, ink, consumables by visible area, and coatings by
+ * developed area.
  *
  * <p>Without laminate the film is hung as printed; without ink it is plain. Immutable.
  */
@@ -32,6 +35,7 @@ public final class Materials {
     private final long leadInSteps;
     private final @Nullable Ink ink;
     private final List<Consumable> consumables;
+    private final List<PricedCoating> coatings;
 
     private Materials(
             Film film,
@@ -40,7 +44,8 @@ public final class Materials {
             List<RollOffer> laminateRolls,
             long leadInSteps,
             @Nullable Ink ink,
-            List<Consumable> consumables) {
+            List<Consumable> consumables,
+            List<PricedCoating> coatings) {
         this.film = film;
         this.filmRolls = List.copyOf(filmRolls);
         this.laminate = laminate;
@@ -48,6 +53,7 @@ public final class Materials {
         this.leadInSteps = leadInSteps;
         this.ink = ink;
         this.consumables = List.copyOf(consumables);
+        this.coatings = List.copyOf(coatings);
     }
 
     /**
@@ -59,7 +65,7 @@ public final class Materials {
      * @throws RefusedException if there is no roll, or two have one id
      */
     public static Materials of(Film film, List<RollOffer> rolls) {
-        return new Materials(film, some("film rolls", rolls), null, List.of(), 0, null, List.of());
+        return new Materials(film, some("film rolls", rolls), null, List.of(), 0, null, List.of(), List.of());
     }
 
     /**
@@ -77,7 +83,7 @@ public final class Materials {
                     "laminate width", cover.rollWidth().toString(), "must be at least the film's " + film.rollWidth(), "Maybe another laminate was meant.");
         }
         long steps = Steps.up(Door.lengthM("lead-in", leadIn, Range.closed(0, 100)));
-        return new Materials(film, filmRolls, cover, some("laminate rolls", rolls), steps, ink, consumables);
+        return new Materials(film, filmRolls, cover, some("laminate rolls", rolls), steps, ink, consumables, coatings);
     }
 
     /**
@@ -87,7 +93,7 @@ public final class Materials {
      * @return the materials
      */
     public Materials withInk(Ink printed) {
-        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, printed, consumables);
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, printed, consumables, coatings);
     }
 
     /**
@@ -101,7 +107,7 @@ public final class Materials {
     public Materials withConsumable(String title, PriceRate<Area> price) {
         List<Consumable> more = new ArrayList<>(consumables);
         more.add(new Consumable(Door.text("consumable", title), price));
-        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, more);
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, more, coatings);
     }
 
     /**
@@ -113,7 +119,7 @@ public final class Materials {
      * @throws RefusedException if there is no roll or the laminate is narrower than the film
      */
     public Materials withFilm(Film other, List<RollOffer> rolls) {
-        Materials changed = new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables);
+        Materials changed = new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables, coatings);
         return laminate == null ? changed : changed.withLaminate(laminate, laminateRolls, leadIn());
     }
 
@@ -124,7 +130,20 @@ public final class Materials {
      * @return the materials
      */
     public Materials withConsumables(List<Consumable> all) {
-        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, all);
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, all, coatings);
+    }
+
+    /**
+     * The same with one more coating of the wall, such as primer or cleaner.
+     *
+     * @param coating what is spread and how much
+     * @param price   its price by volume
+     * @return the materials
+     */
+    public Materials withCoating(Coating coating, PriceRate<Volume> price) {
+        List<PricedCoating> more = new ArrayList<>(coatings);
+        more.add(new PricedCoating(coating, price));
+        return new Materials(film, filmRolls, laminate, laminateRolls, leadInSteps, ink, consumables, more);
     }
 
     private static List<RollOffer> some(String parameter, List<RollOffer> rolls) {
@@ -206,6 +225,23 @@ public final class Materials {
     public List<Consumable> consumables() {
         return consumables;
     }
+
+    /**
+     * What is spread on the wall by developed area.
+     *
+     * @return the coatings
+     */
+    public List<PricedCoating> coatings() {
+        return coatings;
+    }
+
+    /**
+     * Something that is spread on the wall along its texture, such as primer.
+     *
+     * @param coating what is spread and how much
+     * @param price   its price by volume
+     */
+    public record PricedCoating(Coating coating, PriceRate<Volume> price) {}
 
     /**
      * Something that is used up with the visible area, such as cleaner or edge sealer.

@@ -54,6 +54,9 @@ final class RollJob {
             parts.merge(WastePart.BLEED, places.bleedM2(), Double::sum);
             parts.merge(WastePart.SHAPE_TRIM, places.trimM2(), Double::sum);
             parts.merge(WastePart.CUT_OUT, places.cutOutM2(), Double::sum);
+            if (places.takeUpM2() > 0) {
+                parts.merge(WastePart.TAKE_UP, places.takeUpM2(), Double::sum);
+            }
         }
         return WasteAccount.of(film, job.materials().film(), parts);
     }

@@ -15,6 +15,7 @@ import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Range;
@@ -52,6 +53,9 @@ final class JobReader {
         if (f.has("layout")) {
             job.layout(f.object("layout", JobReader::layout));
         }
+        if (f.has("takeUp")) {
+            job.takeUp(f.object("takeUp", t -> new TakeUp(share(t, "up"), share(t, "along"))));
+        }
         if (f.has("cutting")) {
             job.cutting(f.object("cutting", JobReader::cutting));
         }
@@ -74,6 +78,10 @@ final class JobReader {
             }
         }
         return job.build();
+    }
+
+    private static double share(Fields f, String name) {
+        return f.with(0.0, name, f::number, (zero, share) -> Door.number(name, share, Range.SHARE));
     }
 
     private static CurrencyUnit currency(Fields f) {

@@ -9,6 +9,7 @@ import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.schedule.WorkCalendar;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.TakeUp;
 import java.io.IOException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -41,6 +42,12 @@ final class JobWriter {
         deduction(job.deduction());
         new MaterialsWriter(out).write(job.materials());
         out.object("layout", () -> layout(job.layout()));
+        if (!job.takeUp().equals(TakeUp.NONE)) {
+            out.object("takeUp", () -> {
+                out.number("along", job.takeUp().along());
+                out.number("up", job.takeUp().up());
+            });
+        }
         out.object("cutting", () -> cutting(job.cutting()));
         out.object("labour", () -> new LabourWriter(out).write(job));
         if (job.dates().isPresent()) {

@@ -67,6 +67,19 @@ final class JsonOut {
         json.writeEndArray();
     }
 
+    /** A row of numbers in an array, null for what is missing. */
+    void row(double[] numbers) throws IOException {
+        json.writeStartArray();
+        for (double number : numbers) {
+            if (Double.isNaN(number)) {
+                json.writeNull();
+            } else {
+                json.writeNumber(plain(number));
+            }
+        }
+        json.writeEndArray();
+    }
+
     void text(String text) throws IOException {
         json.writeString(text);
     }
@@ -93,7 +106,11 @@ final class JsonOut {
     }
 
     void sized(String name, double inner, String unit) throws IOException {
-        json.writeStringField(name, plain(inner) + " " + unit);
+        json.writeStringField(name, sized(inner, unit));
+    }
+
+    static String sized(double inner, String unit) {
+        return plain(inner) + " " + unit;
     }
 
     void steps(String name, long steps) throws IOException {

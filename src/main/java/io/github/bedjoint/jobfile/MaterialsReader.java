@@ -1,5 +1,6 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.film.Coating;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.film.Ink;
 import io.github.bedjoint.film.InkFamily;
@@ -13,7 +14,7 @@ import java.util.List;
 import javax.measure.quantity.Area;
 import org.joda.money.CurrencyUnit;
 
-/** Reads film, laminate, ink and consumables. */
+/** Reads film, laminate, ink, consumables and coatings. */
 final class MaterialsReader {
     private MaterialsReader() {}
 
@@ -30,6 +31,11 @@ final class MaterialsReader {
         if (f.has("consumables")) {
             for (Materials.Consumable used : f.list("consumables", node -> Fields.whole(node, c -> consumable(c, currency)))) {
                 materials = materials.withConsumable(used.title(), used.price());
+            }
+        }
+        if (f.has("coatings")) {
+            for (Materials.PricedCoating used : f.list("coatings", node -> Fields.whole(node, c -> coating(c, currency)))) {
+                materials = materials.withCoating(used.coating(), used.price());
             }
         }
         return materials;
@@ -67,6 +73,12 @@ final class MaterialsReader {
         Ink ink = Ink.of(
                 f.word("family", InkFamily.class), f.read("consumption", Read::volumePerArea), f.priced("price", currency, Read::pricePerVolume));
         return f.with(ink, "coverage", f::number, Ink::withCoverage);
+    }
+
+    private static Materials.PricedCoating coating(Fields f, CurrencyUnit currency) {
+        Coating coating = Coating.of(f.text("name"), f.read("consumption", Read::volumePerArea));
+        coating = f.with(coating, "coats", f::count, Coating::withCoats);
+        return new Materials.PricedCoating(coating, f.priced("price", currency, Read::pricePerVolume));
     }
 
     private static Materials.Consumable consumable(Fields f, CurrencyUnit currency) {

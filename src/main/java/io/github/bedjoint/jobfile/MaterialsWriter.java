@@ -9,7 +9,7 @@ import io.github.bedjoint.units.Steps;
 import java.io.IOException;
 import java.util.List;
 
-/** Writes film, laminate, ink and consumables. */
+/** Writes film, laminate, ink, consumables and coatings. */
 final class MaterialsWriter {
     private final JsonOut out;
 
@@ -33,6 +33,9 @@ final class MaterialsWriter {
         if (materials.ink().isPresent()) {
             out.object("ink", () -> ink(materials.ink().get()));
         }
+        if (!materials.coatings().isEmpty()) {
+            coatings(materials);
+        }
         if (!materials.consumables().isEmpty()) {
             out.array("consumables", () -> {
                 for (Materials.Consumable used : materials.consumables()) {
@@ -43,6 +46,19 @@ final class MaterialsWriter {
                 }
             });
         }
+    }
+
+    private void coatings(Materials materials) throws IOException {
+        out.array("coatings", () -> {
+            for (Materials.PricedCoating used : materials.coatings()) {
+                out.item(() -> {
+                    out.field("name", used.coating().name());
+                    out.sized("consumption", used.coating().m3PerM2(), "m3/m2");
+                    out.count("coats", used.coating().coats());
+                    out.field("price", used.price().toString());
+                });
+            }
+        });
     }
 
     /** What was given with the film; what was not is left to the defaults, which say so. */

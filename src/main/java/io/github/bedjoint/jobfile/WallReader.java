@@ -7,11 +7,6 @@ import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
-import io.github.bedjoint.texture.Bond;
-import io.github.bedjoint.texture.FlatSurface;
-import io.github.bedjoint.texture.JointProfile;
-import io.github.bedjoint.texture.MasonrySurface;
-import io.github.bedjoint.texture.Surface;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Read;
@@ -27,7 +22,7 @@ final class WallReader {
         Wall wall = f.has("outline")
                 ? Wall.polygon(f.text("name"), f.list("outline", WallReader::point))
                 : Wall.rectangle(f.text("name"), f.read("width", Read::length), f.read("height", Read::length));
-        wall = f.with(wall, "surface", n -> f.object(n, WallReader::surface), Wall::withSurface);
+        wall = f.with(wall, "surface", n -> f.object(n, SurfaceReader::surface), Wall::withSurface);
         if (f.has("edges")) {
             Wall bare = wall;
             wall = f.object("edges", e -> edges(e, bare));
@@ -50,10 +45,11 @@ final class WallReader {
         if (pair == null || pair.size() != 2) {
             throw node.refused("must be a pair [x, y] of lengths", "Maybe brackets are missing.");
         }
-        return Point.of(coordinate(pair.get(0)), coordinate(pair.get(1)));
+        return Point.of(length(pair.get(0)), length(pair.get(1)));
     }
 
-    private static Quantity<Length> coordinate(JsonNode node) {
+    /** A length in a list, as a coordinate. */
+    static Quantity<Length> length(JsonNode node) {
         if (node.scalar() instanceof String text) {
             return Fields.under(node, () -> {
                 Quantity<Length> length = Read.length(text);
@@ -62,45 +58,6 @@ final class WallReader {
             });
         }
         throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
-    }
-
-    private static Surface surface(Fields f) {
-        return switch (f.text("kind")) {
-            case "flat" -> FlatSurface.flat();
-            case "masonry" -> masonry(f);
-            default -> throw f.get("kind").refused("must be one of flat, masonry", "Maybe the spelling differs.");
-        };
-    }
-
-    private static Surface masonry(Fields f) {
-        List<Quantity<Length>> unit = f.object("unit", u -> List.of(u.read("length", Read::length), u.read("height", Read::length)));
-        String head = f.has("headJoint") ? "headJoint" : "joint";
-        String bed = f.has("bedJoint") ? "bedJoint" : "joint";
-        MasonrySurface surface = MasonrySurface.of(
-                unit.get(0), unit.get(1), f.read(head, Read::length), f.read(bed, Read::length), f.object("profile", WallReader::profile));
-        surface = f.with(surface, "headProfile", n -> f.object(n, WallReader::profile), MasonrySurface::withHeads);
-        surface = f.with(surface, "bond", n -> f.word(n, Bond.class), MasonrySurface::withBond);
-        return f.with(surface, "faceRatio", f::number, MasonrySurface::withFaceRatio);
-    }
-
-    private static JointProfile profile(Fields f) {
-        return switch (f.word("kind", JointProfile.Kind.class)) {
-            case FLUSH -> JointProfile.flush();
-            case RAKED -> JointProfile.raked(f.read("depth", Read::length));
-            case V -> vee(angle(f));
-            case CONCAVE -> JointProfile.concave(f.read("sagitta", Read::length));
-            case HALF_ROUND -> JointProfile.halfRound();
-            case STRUCK -> JointProfile.struck(f.read("recess", Read::length));
-            case WEATHERED -> JointProfile.weathered(f.read("recess", Read::length));
-        };
-    }
-
-    static JointProfile vee(double degrees) {
-        return JointProfile.vee(Door.of(degrees, JointProfile.DEGREE));
-    }
-
-    private static double angle(Fields f) {
-        return f.with(90.0, "degrees", f::number, (right, degrees) -> Door.number("angle", degrees, Range.above(0, 180)));
     }
 
     private static Wall edges(Fields f, Wall bare) {

@@ -5,10 +5,6 @@ import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
-import io.github.bedjoint.texture.JointProfile;
-import io.github.bedjoint.texture.MasonryParts;
-import io.github.bedjoint.texture.MasonrySurface;
-import io.github.bedjoint.texture.Surface;
 import java.io.IOException;
 import java.util.List;
 
@@ -34,7 +30,7 @@ final class WallWriter {
                 }
             });
         }
-        out.object("surface", () -> surface(wall.surface()));
+        out.object("surface", () -> new SurfaceWriter(out).write(wall.surface()));
         out.object("edges", () -> {
             for (Side side : Side.values()) {
                 out.object(Fields.word(side), () -> edge(wall.edge(side)));
@@ -51,47 +47,6 @@ final class WallWriter {
         if (accessFactor != 1) {
             out.number("accessFactor", accessFactor);
         }
-    }
-
-    private void surface(Surface surface) throws IOException {
-        if (!(surface instanceof MasonrySurface masonry)) {
-            out.field("kind", "flat");
-            return;
-        }
-        MasonryParts parts = masonry.parts();
-        out.field("kind", "masonry");
-        out.object("unit", () -> {
-            out.sized("length", parts.unitLengthM(), "m");
-            out.sized("height", parts.unitHeightM(), "m");
-        });
-        out.sized("headJoint", parts.headJointM(), "m");
-        out.sized("bedJoint", parts.bedJointM(), "m");
-        out.object("profile", () -> profile(parts.beds()));
-        out.object("headProfile", () -> profile(parts.heads()));
-        out.word("bond", parts.bond());
-        out.number("faceRatio", parts.faceRatio());
-    }
-
-    private void profile(JointProfile profile) throws IOException {
-        out.word("kind", profile.kind());
-        switch (profile.kind()) {
-            case RAKED -> out.sized("depth", profile.size(), "m");
-            case V -> out.number("degrees", degrees(profile.size()));
-            case CONCAVE -> out.sized("sagitta", profile.size(), "m");
-            case STRUCK, WEATHERED -> out.sized("recess", profile.size(), "m");
-            case FLUSH, HALF_ROUND -> { }
-        }
-    }
-
-    /** The degrees that are read back as this angle; the nearest, since a radian has no end in degrees. */
-    private static double degrees(double radians) {
-        double nearest = Math.round(Math.toDegrees(radians) * 1e9) / 1e9;
-        for (double degrees : new double[] {nearest, Math.toDegrees(radians), Math.nextUp(nearest), Math.nextDown(nearest)}) {
-            if (WallReader.vee(degrees).size() == radians) {
-                return degrees;
-            }
-        }
-        return Math.toDegrees(radians);
     }
 
     private void edge(Edge edge) throws IOException {

@@ -10,11 +10,12 @@ import java.util.List;
  *
  * @param regions the wall
  * @param rates   what film, pieces and cut-outs cost
- * @param longest greatest cut length
+ * @param factor  film for each length on the wall, above 1 where it is fed in
+ * @param longest greatest length on the wall
  * @param joins   whether longer pieces may be joined across
  * @param overlap overlap of such a joint
  */
-record Cutting(WallRegions regions, Rates rates, long longest, boolean joins, long overlap) {
+record Cutting(WallRegions regions, Rates rates, double factor, long longest, boolean joins, long overlap) {
 
     /** What a strip costs and consists of, or nothing possible where the cost is infinite. */
     static final class Tally {
@@ -36,7 +37,7 @@ record Cutting(WallRegions regions, Rates rates, long longest, boolean joins, lo
         into.pieces = 0;
         into.signature = 0;
         visit(column, (low, high, from, to, joined) -> {
-            double cost = rates.filmPerM() * metres(high - low) + rates.perPanel();
+            double cost = rates.filmPerM() * factor * metres(high - low) + rates.perPanel();
             if (rates.perCutOut() > 0) {
                 cost += rates.perCutOut() * regions.cutOuts(from, to, low, high);
             }
@@ -112,7 +113,7 @@ record Cutting(WallRegions regions, Rates rates, long longest, boolean joins, lo
         if (regions.hasBar(gapLow, gapHigh) || column.high(i + 1) - low > longest) {
             return false;
         }
-        double cost = rates.filmPerM() * metres(gapHigh - gapLow);
+        double cost = rates.filmPerM() * factor * metres(gapHigh - gapLow);
         if (cost < rates.perPanel() && rates.perCutOut() > 0) {
             long from = Math.min(column.from(i), column.from(i + 1));
             long to = Math.max(column.to(i), column.to(i + 1));

@@ -2,8 +2,10 @@ package io.github.bedjoint.layout;
 
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +20,12 @@ final class Division {
     private final Limits limits;
     private final Rates rates;
     private final SeamRules rules;
+    private final Feed across;
+    private final Feed lengthwise;
     private final long lap;
 
-    Division(Wall wall, Film film, Direction way, Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules) {
+    Division(Wall wall, Film film, Direction way, Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules,
+            TakeUp takeUp) {
         this.wall = wall;
         this.film = film;
         this.way = way;
@@ -29,6 +34,8 @@ final class Division {
         this.limits = limits;
         this.rates = rates;
         this.rules = rules;
+        across = way == Direction.DROPS ? Feed.along(wall, takeUp) : Feed.up(wall, takeUp);
+        lengthwise = way == Direction.DROPS ? Feed.up(wall, takeUp) : Feed.along(wall, takeUp);
         lap = limits.overlap() == 0 ? film.leastOverlapSteps() : limits.overlap();
     }
 
@@ -42,12 +49,15 @@ final class Division {
         if (regions.isEmpty()) {
             return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline");
         }
-        Cutting cutting = new Cutting(regions.get(), rates, limits.longest(), limits.joins(), lap);
+        if (!across.isNone() && reach() <= 2 * lap) {
+            return none("with the film fed in a panel covers " + cut(reach()) + " of wall, not more than two overlaps");
+        }
+        Cutting cutting = new Cutting(regions.get(), rates, lengthwise.factor(), longest(), limits.joins(), lap);
         return fit == Fit.CHEAPEST ? searched(regions.get(), cutting, wanted) : ruled(regions.get(), cutting);
     }
 
     private List<PanelLayout> ruled(WallRegions regions, Cutting cutting) {
-        List<Run> runs = Run.cover(regions, lap, film.printableWidthSteps());
+        List<Run> runs = Run.cover(regions, lap, reach());
         List<Strip> strips = new ArrayList<>();
         for (Run run : runs) {
             Optional<List<Strip>> row = Strip.in(run, fit, limits.least(lap));
@@ -58,12 +68,12 @@ final class Division {
             strips.addAll(row.get());
         }
         long longest = strips.stream().mapToLong(cutting::longestPiece).max().orElse(0);
-        return longest > limits.longest() && !limits.joins() ? none(tooLong(longest)) : List.of(layout(regions, cutting, strips, runs, 0));
+        return longest > longest() && !limits.joins() ? none(tooLong(longest)) : List.of(layout(regions, cutting, strips, runs, 0));
     }
 
     private List<PanelLayout> searched(WallRegions regions, Cutting cutting, int wanted) {
         SeamSearch search = new SeamSearch(
-                regions, cutting, rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(way), wanted);
+                regions, cutting, rules, lap, reach(), limits.least(lap), hanging.ascending(way), wanted);
         List<PanelLayout> layouts = new ArrayList<>();
         for (List<Strip> strips : search.strips()) {
             layouts.add(layout(regions, cutting, strips, List.of(), search.places()));
@@ -72,15 +82,31 @@ final class Division {
     }
 
     private PanelLayout layout(WallRegions regions, Cutting cutting, List<Strip> strips, List<Run> runs, int places) {
-        Placement placed = new Placement(wall, regions, cutting, rules, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
+        Placement placed = new Placement(
+                wall, regions, cutting, rules, across, lengthwise, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
         return PanelLayout.of(this, strips, runs, placed, places);
+    }
+
+    /** How much wall the printable width covers; bleeds count as if film were fed in there too. */
+    long reach() {
+        return across.reachSteps(film.printableWidthSteps());
+    }
+
+    /** How much wall the longest cut covers, bleeds as above. */
+    private long longest() {
+        return limits.longest() == Limits.ANY_LENGTH ? Limits.ANY_LENGTH : lengthwise.reachSteps(limits.longest());
+    }
+
+    /** How the reach came about, or nothing where no film is fed in. */
+    Optional<Working> reachWorking() {
+        return across.isNone() ? Optional.empty() : Optional.of(across.reachWorking(film.printableWidthSteps()));
     }
 
     /** Whether length is to blame tells a search for pieces of any length. */
     private String whyNone(WallRegions regions, Cutting cutting) {
         if (!limits.joins() && limits.longest() < Limits.ANY_LENGTH) {
             List<PanelLayout> longer = searched(
-                    regions, new Cutting(regions, rates, Limits.ANY_LENGTH, false, lap), 1);
+                    regions, new Cutting(regions, rates, lengthwise.factor(), Limits.ANY_LENGTH, false, lap), 1);
             if (longer.get(0).isPossible()) {
                 return tooLong(longest(longer.get(0)));
             }

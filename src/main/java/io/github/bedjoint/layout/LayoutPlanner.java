@@ -3,6 +3,7 @@ package io.github.bedjoint.layout;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
@@ -34,13 +35,15 @@ public final class LayoutPlanner {
     private final Limits limits;
     private final Rates rates;
     private final SeamRules rules;
+    private final TakeUp takeUp;
 
-    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules) {
+    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules, TakeUp takeUp) {
         this.hanging = hanging;
         this.fit = fit;
         this.limits = limits;
         this.rates = rates;
         this.rules = rules;
+        this.takeUp = takeUp;
     }
 
     /**
@@ -54,15 +57,16 @@ public final class LayoutPlanner {
                 Fit.FULL_WIDTH,
                 new Limits(0, SLIVER, Limits.ANY_LENGTH, false),
                 Rates.filmOnly(),
-                SeamRules.withDefaults());
+                SeamRules.withDefaults(),
+                TakeUp.NONE);
     }
 
     private LayoutPlanner with(Hanging other) {
-        return new LayoutPlanner(other, fit, limits, rates, rules);
+        return new LayoutPlanner(other, fit, limits, rates, rules, takeUp);
     }
 
     private LayoutPlanner with(Limits other) {
-        return new LayoutPlanner(hanging, fit, other, rates, rules);
+        return new LayoutPlanner(hanging, fit, other, rates, rules, takeUp);
     }
 
     /**
@@ -82,7 +86,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withFit(Fit other) {
-        return new LayoutPlanner(hanging, other, limits, rates, rules);
+        return new LayoutPlanner(hanging, other, limits, rates, rules, takeUp);
     }
 
     /**
@@ -146,7 +150,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withRates(Rates other) {
-        return new LayoutPlanner(hanging, fit, limits, other, rules);
+        return new LayoutPlanner(hanging, fit, limits, other, rules, takeUp);
     }
 
     /**
@@ -156,7 +160,17 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withSeamRules(SeamRules other) {
-        return new LayoutPlanner(hanging, fit, limits, rates, other);
+        return new LayoutPlanner(hanging, fit, limits, rates, other, takeUp);
+    }
+
+    /**
+     * The same with film fed in along the texture: cut lengths and widths grow by it, so that fewer of them fit on a roll.
+     *
+     * @param other the shares fed in
+     * @return a new planner
+     */
+    public LayoutPlanner withTakeUp(TakeUp other) {
+        return new LayoutPlanner(hanging, fit, limits, rates, rules, other);
     }
 
     /**
@@ -256,6 +270,15 @@ public final class LayoutPlanner {
     }
 
     /**
+     * How much film is fed in.
+     *
+     * @return the shares
+     */
+    public TakeUp takeUp() {
+        return takeUp;
+    }
+
+    /**
      * Divides a wall into panels.
      *
      * @param wall the wall
@@ -301,7 +324,7 @@ public final class LayoutPlanner {
         for (Direction way : hanging.direction() == Direction.CHEAPEST
                 ? List.of(Direction.DROPS, Direction.BANDS)
                 : List.of(hanging.direction())) {
-            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates, rules).layouts(most));
+            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates, rules, takeUp).layouts(most));
         }
         return PanelLayout.ranked(all, most);
     }

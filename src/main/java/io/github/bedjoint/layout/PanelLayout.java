@@ -47,13 +47,14 @@ public final class PanelLayout implements Explained {
             Source.shop("rates of the seam rules"), new Symbol("c_i", Measure.MONEY, "surcharge of a seam"));
     /** Where the film of all panels ends up. */
     public static final Formula CUT_AREA = Formula.of(
-            "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x",
+            "layout.cut-area", "Film cut", new Symbol("A_c", Measure.AREA, "film cut"), "A + A_o + A_b + A_t + A_x + A_f",
             Source.geometry("the parts of a panel add up to the panel"),
             new Symbol("A", Measure.AREA, "visible area"),
             new Symbol("A_o", Measure.AREA, "extra film for overlaps"),
             new Symbol("A_b", Measure.AREA, "bleed, tuck, turn"),
             new Symbol("A_t", Measure.AREA, "shape trim"),
-            new Symbol("A_x", Measure.AREA, "cut out over openings"));
+            new Symbol("A_x", Measure.AREA, "cut out over openings"),
+            new Symbol("A_f", Measure.AREA, "fed in along the texture"));
 
     private final Division made;
     private final Wall wall;
@@ -100,7 +101,8 @@ public final class PanelLayout implements Explained {
                 sum(panels, p -> p.places().overlapM2()),
                 sum(panels, p -> p.places().bleedM2()),
                 sum(panels, p -> p.places().trimM2()),
-                sum(panels, p -> p.places().cutOutM2()));
+                sum(panels, p -> p.places().cutOutM2()),
+                sum(panels, p -> p.places().takeUpM2()));
         cutOuts = panels.stream().mapToInt(Panel::cutOuts).sum();
         jointCost = sum(seams, s -> s.jointPerM() * s.lengthM());
         cost = rates.cost(filmM, panels.size(), seamM, cutOuts, jointCost);
@@ -320,13 +322,14 @@ public final class PanelLayout implements Explained {
         Working allowance = Working.sum(OVERLAP_ALLOWANCE, overlapM2, seams.stream().map(Seam::areaM2).toList())
                 .because(seams.stream().map(Seam::working).toArray(Working[]::new));
         List<Working> all = new ArrayList<>();
+        made.reachWorking().ifPresent(all::add);
         all.add(strips);
         all.add(Working.sum(SEAM_LENGTH, seamM, lengths));
         all.add(allowance);
         Working film = Working.sum(FILM_LENGTH, filmM, panels.stream().map(p -> Steps.toM(p.cutLengthSteps())).toList());
         all.add(film);
         all.add(Working.of(CUT_AREA, areas.totalM2(), areas.visibleM2(), overlapM2, areas.bleedM2(), areas.trimM2(),
-                areas.cutOutM2()));
+                areas.cutOutM2(), areas.takeUpM2()));
         all.add(Working.of(Rates.COST, cost, rates.filmPerM(), filmM, rates.perPanel(), panels.size(), rates.seamPerM(), seamM,
                 rates.perCutOut(), cutOuts, jointCost)
                 .because(Working.sum(JOINT_COST, jointCost, seams.stream().map(s -> s.jointPerM() * s.lengthM()).toList())));

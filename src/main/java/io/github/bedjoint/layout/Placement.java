@@ -12,6 +12,8 @@ final class Placement {
     private final Wall wall;
     private final WallRegions regions;
     private final SeamRules rules;
+    private final Feed across;
+    private final Feed lengthwise;
     private final boolean ascending;
     private final boolean lowPieceFirst;
     private final List<Panel> panels = new ArrayList<>();
@@ -22,10 +24,13 @@ final class Placement {
      * the pieces of one are hung in the order of v.
      */
     Placement(
-            Wall wall, WallRegions regions, Cutting cutting, SeamRules rules, List<Strip> strips, boolean ascending, boolean lowPieceFirst) {
+            Wall wall, WallRegions regions, Cutting cutting, SeamRules rules, Feed across, Feed lengthwise, List<Strip> strips, boolean ascending,
+            boolean lowPieceFirst) {
         this.wall = wall;
         this.regions = regions;
         this.rules = rules;
+        this.across = across;
+        this.lengthwise = lengthwise;
         this.ascending = ascending;
         this.lowPieceFirst = lowPieceFirst;
         List<List<Rect>> pieces = new ArrayList<>();
@@ -79,19 +84,25 @@ final class Placement {
         double bleed = Math.max(0, regions.needed().areaM2(piece) - seen);
         double total = Steps.toM(piece.u2() - piece.u1()) * Steps.toM(piece.v2() - piece.v1());
         Rect onWall = regions.seen().around(piece);
+        Fed fed = new Fed(
+                across.fedSteps(onWall.u2() - onWall.u1()), lengthwise.fedSteps(onWall.v2() - onWall.v1()), across, lengthwise);
+        long cutWidth = piece.u2() - piece.u1() + fed.widthSteps();
+        long cutLength = piece.v2() - piece.v1() + fed.lengthSteps();
+        double takeUp = Steps.toM(cutWidth) * Steps.toM(cutLength) - total;
         return new Panel(
                 panels.size() + 1,
                 wall.name(),
                 regions.frame().direction(),
                 strip,
                 regions.frame().lowerLeft(piece),
-                piece.u2() - piece.u1(),
-                piece.v2() - piece.v1(),
+                cutWidth,
+                cutLength,
                 lap,
                 piece.u2() - piece.u1() - (onWall.u2() - onWall.u1()),
                 onWall.v2() - onWall.v1(),
+                fed,
                 regions.cutOuts(piece.u1(), piece.u2(), piece.v1(), piece.v2()),
-                new Places(seen - overlap, overlap, bleed, total - seen - bleed - cutOut, cutOut));
+                new Places(seen - overlap, overlap, bleed, total - seen - bleed - cutOut, cutOut, takeUp));
     }
 
     /** A seam in a forbidden joint, which a fit without search may bring about, has no price. */

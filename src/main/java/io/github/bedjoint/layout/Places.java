@@ -8,8 +8,9 @@ package io.github.bedjoint.layout;
  * @param bleedM2   beyond the wall within the extra length of its edges, or turned into an opening
  * @param trimM2    beyond that: cut off along the shape of the wall
  * @param cutOutM2  over an opening that stays open
+ * @param takeUpM2  fed in along the texture, beyond what the panel covers on the wall
  */
-public record Places(double visibleM2, double overlapM2, double bleedM2, double trimM2, double cutOutM2) {
+public record Places(double visibleM2, double overlapM2, double bleedM2, double trimM2, double cutOutM2, double takeUpM2) {
 
     /**
      * All parts together.
@@ -17,6 +18,6 @@ public record Places(double visibleM2, double overlapM2, double bleedM2, double 
      * @return square metres of film
      */
     public double totalM2() {
-        return visibleM2 + overlapM2 + bleedM2 + trimM2 + cutOutM2;
+        return visibleM2 + overlapM2 + bleedM2 + trimM2 + cutOutM2 + takeUpM2;
     }
 }

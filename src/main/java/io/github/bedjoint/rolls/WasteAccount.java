@@ -23,7 +23,7 @@ import javax.measure.quantity.Area;
  * Where every square metre of the film that was opened ends; the parts add up to the film opened.
  *
  * <p>Lead, tail, gaps, edge margins, width trim and remnants follow from the roll plan; what becomes of the panels themselves (visible,
- * overlap, bleed, shape trim, cut-out, spare) is given by the layout. Stored are the lengths and areas in metres and square metres.
+ * overlap, bleed, shape trim, cut-out, take-up, spare) is given by the layout. Stored are the lengths and areas in metres and square metres.
  * Immutable.
  */
 public final class WasteAccount implements Explained {
@@ -125,7 +125,7 @@ public final class WasteAccount implements Explained {
      *
      * @param plan     a plan that holds every cut
      * @param film     the film that is cut, whose printable width is the stock's width
-     * @param ofPanels what becomes of the panels, in square metres, parts VISIBLE to CUT_OUT and SPARE; they add up to the area of the cuts
+     * @param ofPanels what becomes of the panels, in square metres, parts VISIBLE to TAKE_UP and SPARE; they add up to the area of the cuts
      * @return the account
      * @throws IllegalArgumentException if the plan holds no plan, or the panels' parts do not add up to their area
      */

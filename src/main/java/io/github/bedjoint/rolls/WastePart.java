@@ -12,6 +12,8 @@ public enum WastePart {
     SHAPE_TRIM("shape trim"),
     /** Cut out over an opening, both layers. */
     CUT_OUT("cut out over openings"),
+    /** Fed in along the texture, so that the film need not stretch so far. */
+    TAKE_UP("film fed in"),
     /** Printable width beside a panel that is narrower. */
     WIDTH_TRIM("width trim"),
     /** Unprinted margins along both edges of the roll. */

@@ -143,6 +143,24 @@ public final class ContourProfile implements Explained {
         return Math.max(1, lengthM / straightM());
     }
 
+    /**
+     * Place of each point along the line.
+     *
+     * @return metres, a new array
+     */
+    public double[] placesM() {
+        return places.clone();
+    }
+
+    /**
+     * Height of each point, outwards positive.
+     *
+     * @return metres, a new array
+     */
+    public double[] heightsM() {
+        return heights.clone();
+    }
+
     double lengthM() {
         return lengthM;
     }

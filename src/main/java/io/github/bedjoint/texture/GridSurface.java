@@ -33,12 +33,16 @@ public final class GridSurface implements Surface {
 
     private final double pitchXM;
     private final double pitchYM;
+    private final HeightGrid grid;
     private final Diagonal diagonal;
+    private final double askedWindowM;
     private final Sums sums;
 
-    private GridSurface(double pitchXM, double pitchYM, Diagonal diagonal, Sums sums) {
-        this.pitchXM = pitchXM;
-        this.pitchYM = pitchYM;
+    private GridSurface(HeightGrid grid, Diagonal diagonal, double askedWindowM, Sums sums) {
+        this.grid = grid;
+        this.askedWindowM = askedWindowM;
+        pitchXM = grid.pitchXM();
+        pitchYM = grid.pitchYM();
         this.diagonal = diagonal;
         this.sums = sums;
     }
@@ -92,12 +96,39 @@ public final class GridSurface implements Surface {
             if (triangles.cells() == 0) {
                 throw empty("0 whole cells");
             }
-            return new GridSurface(dx, dy, diagonal, new Sums(triangles, lines));
+            return new GridSurface(grid, diagonal, windowM, new Sums(triangles, lines));
         }
     }
 
     private static RefusedException empty(String value) {
         return new RefusedException("height grid", value, "must have at least one cell with all four corners", "Maybe the file is empty.");
+    }
+
+    /**
+     * The heights, which are read anew where they come from a file.
+     *
+     * @return the grid
+     */
+    public HeightGrid grid() {
+        return grid;
+    }
+
+    /**
+     * Which diagonal divides the cells.
+     *
+     * @return the diagonal
+     */
+    public Diagonal diagonal() {
+        return diagonal;
+    }
+
+    /**
+     * Width over which a film is held at both ends, before it is rounded to the pitch.
+     *
+     * @return metres
+     */
+    public double askedWindowM() {
+        return askedWindowM;
     }
 
     @Override

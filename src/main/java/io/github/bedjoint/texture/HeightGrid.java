@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -115,6 +117,24 @@ public final class HeightGrid {
 
     private static double factor(Unit<Length> unit) {
         return Door.lengthM("unit of the heights", Door.of(1, unit), UNIT);
+    }
+
+    /**
+     * All heights, read into memory.
+     *
+     * @return rows of heights in metres, NaN where missing
+     * @throws IOException      if the text cannot be read
+     * @throws RefusedException if it is faulty
+     */
+    public double[][] heightsM() throws IOException {
+        List<double[]> all = new ArrayList<>();
+        try (HeightRows reading = open()) {
+            double[] row = new double[reading.columns()];
+            while (reading.next(row)) {
+                all.add(row.clone());
+            }
+        }
+        return all.toArray(new double[0][]);
     }
 
     /** A new reading from the first row. */

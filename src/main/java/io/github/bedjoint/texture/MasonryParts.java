@@ -11,6 +11,7 @@ package io.github.bedjoint.texture;
  * @param heads       profile of the head joints
  * @param bond        the bond
  * @param faceRatio   developed area ratio of the unit faces alone, at least 1
+ * @param tolerance   standard uncertainties of these
  */
 public record MasonryParts(
         double unitLengthM,
@@ -20,4 +21,5 @@ public record MasonryParts(
         JointProfile beds,
         JointProfile heads,
         Bond bond,
-        double faceRatio) {}
+        double faceRatio,
+        MasonryTolerance tolerance) {}

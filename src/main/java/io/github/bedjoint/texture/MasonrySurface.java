@@ -11,6 +11,7 @@ import io.github.bedjoint.working.Working;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,7 @@ public final class MasonrySurface implements Surface {
     private final Joint head;
     private final Bond bond;
     private final double faceRatio;
+    private final MasonryTolerance tolerance;
 
     private final double lengthM;
     private final double cellM2;
@@ -42,13 +44,15 @@ public final class MasonrySurface implements Surface {
     private final double areaRatio;
     private final double faceStretch;
 
-    private MasonrySurface(double stretcherM, double heightM, Joint bed, Joint head, Bond bond, double faceRatio) {
+    private MasonrySurface(
+            double stretcherM, double heightM, Joint bed, Joint head, Bond bond, double faceRatio, MasonryTolerance tolerance) {
         this.stretcherM = stretcherM;
         this.heightM = heightM;
         this.bed = bed;
         this.head = head;
         this.bond = bond;
         this.faceRatio = faceRatio;
+        this.tolerance = tolerance;
         if (bond.hasHeaders() && stretcherM <= head.widthM()) {
             throw new RefusedException(
                     "unit length",
@@ -109,7 +113,8 @@ public final class MasonrySurface implements Surface {
                 new Joint(Joint.Place.BED, profile, bedM),
                 new Joint(Joint.Place.HEAD, profile, headM),
                 Bond.STRETCHER,
-                1);
+                1,
+                MasonryTolerance.none());
     }
 
     /**
@@ -121,7 +126,7 @@ public final class MasonrySurface implements Surface {
      */
     public MasonrySurface withHeads(JointProfile profile) {
         return new MasonrySurface(
-                stretcherM, heightM, bed, new Joint(Joint.Place.HEAD, profile, head.widthM()), bond, faceRatio);
+                stretcherM, heightM, bed, new Joint(Joint.Place.HEAD, profile, head.widthM()), bond, faceRatio, tolerance);
     }
 
     /**
@@ -132,7 +137,7 @@ public final class MasonrySurface implements Surface {
      * @throws RefusedException if a header would have no length
      */
     public MasonrySurface withBond(Bond newBond) {
-        return new MasonrySurface(stretcherM, heightM, bed, head, newBond, faceRatio);
+        return new MasonrySurface(stretcherM, heightM, bed, head, newBond, faceRatio, tolerance);
     }
 
     /**
@@ -144,13 +149,31 @@ public final class MasonrySurface implements Surface {
      */
     public MasonrySurface withFaceRatio(double ratio) {
         return new MasonrySurface(
-                stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO));
+                stretcherM, heightM, bed, head, bond, Door.number("face ratio", ratio, FACE_RATIO), tolerance);
+    }
+
+    /**
+     * The same with standard uncertainties of its sizes.
+     *
+     * @param uncertainties those of sizes, profile and faces
+     * @return the surface
+     * @throws RefusedException if a size less its uncertainty, or with it, is no longer possible
+     */
+    public MasonrySurface withTolerance(MasonryTolerance uncertainties) {
+        uncertainties.of(this);
+        return new MasonrySurface(stretcherM, heightM, bed, head, bond, faceRatio, uncertainties);
+    }
+
+    @Override
+    public Optional<RatioUncertainty> uncertainty() {
+        return tolerance.isNone() ? Optional.empty() : Optional.of(tolerance.of(this));
     }
 
     /** A surface of sizes that may lie a little outside what the door accepts. */
     static MasonrySurface of(MasonrySizes sizes) {
         return new MasonrySurface(
-                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio());
+                sizes.lengthM(), sizes.heightM(), sizes.bed(), sizes.head(), sizes.bond(), sizes.faceRatio(),
+                MasonryTolerance.none());
     }
 
     MasonrySizes sizes() {
@@ -168,7 +191,8 @@ public final class MasonrySurface implements Surface {
                 new Joint(Joint.Place.BED, beds, bed.widthM()),
                 new Joint(Joint.Place.HEAD, heads, head.widthM()),
                 bond,
-                faceRatio);
+                faceRatio,
+                tolerance);
     }
 
     /**
@@ -177,7 +201,8 @@ public final class MasonrySurface implements Surface {
      * @return sizes, profiles, bond and face ratio as they were given
      */
     public MasonryParts parts() {
-        return new MasonryParts(stretcherM, heightM, head.widthM(), bed.widthM(), bed.profile(), head.profile(), bond, faceRatio);
+        return new MasonryParts(
+                stretcherM, heightM, head.widthM(), bed.widthM(), bed.profile(), head.profile(), bond, faceRatio, tolerance);
     }
 
     private Crossing crossing() {
@@ -324,12 +349,13 @@ public final class MasonrySurface implements Surface {
                 && bed.equals(that.bed)
                 && head.equals(that.head)
                 && bond == that.bond
-                && faceRatio == that.faceRatio;
+                && faceRatio == that.faceRatio
+                && tolerance.equals(that.tolerance);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(stretcherM, heightM, bed, head, bond, faceRatio);
+        return Objects.hash(stretcherM, heightM, bed, head, bond, faceRatio, tolerance);
     }
 
     /** The surface in words and metric units. */

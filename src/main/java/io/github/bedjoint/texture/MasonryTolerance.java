@@ -5,12 +5,14 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Standard uncertainties of the sizes of a masonry surface, each 0 until given; they are taken as independent.
@@ -30,13 +32,20 @@ public final class MasonryTolerance {
     }
 
     /** The inputs of a masonry surface. */
-    private enum Input {
+    public enum Input {
+        /** Length of a unit's face. */
         UNIT_LENGTH("unit length"),
+        /** Height of a unit's face. */
         UNIT_HEIGHT("unit height"),
+        /** Width of the head joint. */
         HEAD_JOINT("head joint"),
+        /** Width of the bed joint. */
         BED_JOINT("bed joint"),
+        /** Depth, recess or sagitta. */
         DEPTH("depth"),
+        /** Angle of a V. */
         ANGLE("angle"),
+        /** Developed area ratio of the unit faces. */
         FACE_RATIO("face ratio");
 
         private final String words;
@@ -140,6 +149,41 @@ public final class MasonryTolerance {
         Map<Input, Double> changed = new EnumMap<>(inputs);
         changed.put(input, u);
         return new MasonryTolerance(changed);
+    }
+
+    /**
+     * One of the uncertainties.
+     *
+     * @param input which
+     * @return metres, radians for the angle, a plain number for the face ratio; 0 where none was given
+     */
+    public double inner(Input input) {
+        return inputs.getOrDefault(input, 0.0);
+    }
+
+    /**
+     * Whether any uncertainty was given.
+     *
+     * @return false where all are 0
+     */
+    public boolean isNone() {
+        return inputs.values().stream().allMatch(u -> u == 0);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof MasonryTolerance that && Arrays.stream(Input.values()).allMatch(input -> inner(input) == that.inner(input));
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(Arrays.stream(Input.values()).mapToDouble(this::inner).toArray());
+    }
+
+    /** The uncertainties given, in inner units: {@code standard uncertainties {DEPTH=5.0E-4}}. */
+    @Override
+    public String toString() {
+        return "standard uncertainties " + inputs;
     }
 
     /**

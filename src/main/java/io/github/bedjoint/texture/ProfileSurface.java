@@ -10,6 +10,7 @@ import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,6 +79,24 @@ public final class ProfileSurface implements Surface {
      */
     public static ProfileSurface of(ContourProfile up, ContourProfile along) {
         return new ProfileSurface(Objects.requireNonNull(up), Objects.requireNonNull(along));
+    }
+
+    /**
+     * What was measured up the wall.
+     *
+     * @return the profile, or empty where none was taken
+     */
+    public Optional<ContourProfile> upProfile() {
+        return Optional.ofNullable(up);
+    }
+
+    /**
+     * What was measured along the wall.
+     *
+     * @return the profile, or empty where none was taken
+     */
+    public Optional<ContourProfile> alongProfile() {
+        return Optional.ofNullable(along);
     }
 
     private static double ratio(@Nullable ContourProfile profile) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -42,10 +43,16 @@ public final class SpotSurface implements Surface {
 
     private static final Range DEPTH = Range.closed(0, 0.2);
 
+    private final MasonrySurface wall;
+    private final JointProfile.Kind kind;
+    private final List<Double> depthsM;
     private final List<MasonrySurface> spots;
     private final double total;
 
-    private SpotSurface(List<MasonrySurface> spots) {
+    private SpotSurface(MasonrySurface wall, JointProfile.Kind kind, List<Double> depthsM, List<MasonrySurface> spots) {
+        this.wall = wall;
+        this.kind = kind;
+        this.depthsM = List.copyOf(depthsM);
         this.spots = List.copyOf(spots);
         double sum = 0;
         for (MasonrySurface spot : spots) {
@@ -67,11 +74,50 @@ public final class SpotSurface implements Surface {
         if (depths.isEmpty()) {
             throw new RefusedException("spot depths", "0 depths", "must be at least one", "Maybe the list was not filled.");
         }
+        List<Double> depthsM = new ArrayList<>();
         List<MasonrySurface> spots = new ArrayList<>();
         for (int i = 0; i < depths.size(); i++) {
-            spots.add(wall.atDepth(kind, Door.lengthM("spot depth " + (i + 1), depths.get(i), DEPTH)));
+            depthsM.add(Door.lengthM("spot depth " + (i + 1), depths.get(i), DEPTH));
+            spots.add(wall.atDepth(kind, depthsM.get(i)));
         }
-        return new SpotSurface(spots);
+        return new SpotSurface(wall, kind, depthsM, spots);
+    }
+
+    /**
+     * Units, joints, bond and faces.
+     *
+     * @return the wall as it was given
+     */
+    public MasonrySurface wall() {
+        return wall;
+    }
+
+    /**
+     * The kind of profile that a depth is read as.
+     *
+     * @return the kind
+     */
+    public JointProfile.Kind kind() {
+        return kind;
+    }
+
+    /**
+     * The depths measured.
+     *
+     * @return metres
+     */
+    public List<Double> depthsM() {
+        return depthsM;
+    }
+
+    /** The spread of the spots, by {@link #standardUncertainty()}; empty for a single spot. */
+    @Override
+    public Optional<RatioUncertainty> uncertainty() {
+        double u = standardUncertainty();
+        return Double.isNaN(u)
+                ? Optional.empty()
+                : Optional.of(new RatioUncertainty(
+                        areaRatio(), List.of(new RatioUncertainty.Part("spread of the spots", areaRatio() + u, areaRatio() - u))));
     }
 
     @Override

@@ -3,6 +3,7 @@ package io.github.bedjoint.texture;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Working;
+import java.util.Optional;
 
 /**
  * The texture of a wall: how much surface a square metre of it really has, and how far a film must stretch to follow it.
@@ -62,6 +63,15 @@ public sealed interface Surface extends Explained permits FlatSurface, GridSurfa
      * @return the workings of local stretch, mean stretch up and mean stretch along, under one heading
      */
     Working stretchWorking();
+
+    /**
+     * How uncertain the ratio is, where the survey says how uncertain its measurements are.
+     *
+     * @return the standard uncertainty, or empty where nothing was said
+     */
+    default Optional<RatioUncertainty> uncertainty() {
+        return Optional.empty();
+    }
 
     /**
      * The place that {@link #localStretch()} speaks of.

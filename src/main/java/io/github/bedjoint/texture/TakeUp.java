@@ -138,6 +138,26 @@ public record TakeUp(double up, double along) {
     }
 
     /**
+     * What is left of each stretch, at the steepest places and on the mean.
+     *
+     * @param surface the surface
+     * @return the workings in both directions
+     */
+    public Working leftWorking(Surface surface) {
+        return Working.group(
+                "Stretch left after take-up",
+                List.of(
+                        left(surface.localStretchUp(), up, "at the steepest place up the wall"),
+                        left(surface.localStretchAlong(), along, "at the steepest place along the wall"),
+                        left(surface.meanStretchUp(), up, "mean up the wall"),
+                        left(surface.meanStretchAlong(), along, "mean along the wall")));
+    }
+
+    private static Working left(double stretch, double share, String whose) {
+        return Working.of(LEFT, left(stretch, share), stretch, share).whose(whose);
+    }
+
+    /**
      * What take-up does to a picture that runs over more than one panel.
      *
      * @param surface the surface

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
@@ -27,17 +28,18 @@ class FiguresTest {
 
     /** Figures without a formula of their own, and why. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
-            Map.entry("FlatSurface.localStretch", "explained by stretchWorking, which the verdict of Follow shows"),
-            Map.entry("FlatSurface.meanStretchUp", "explained by stretchWorking, which the verdict of Follow shows"),
-            Map.entry("FlatSurface.meanStretchAlong", "explained by stretchWorking, which the verdict of Follow shows"),
-            Map.entry("MasonrySurface.localStretch", "explained by stretchWorking, which the verdict of Follow shows"),
-            Map.entry("MasonrySurface.meanStretchUp", "explained by stretchWorking, which the verdict of Follow shows"),
-            Map.entry("MasonrySurface.meanStretchAlong", "explained by stretchWorking, which the verdict of Follow shows"),
             Map.entry("MasonrySurface.jointShare", "a value of the ratio of rough faces only; smooth faces need none"),
+            Map.entry("GridSurface.askedWindowM", "given, not worked out"),
+            Map.entry("GridSurface.cells", "a count of what was read"),
+            Map.entry("GridSurface.missingCells", "a count of what was not read"),
+            Map.entry("SpotSurface.standardUncertainty", "explained by the uncertainty that the areas show"),
             Map.entry("PanelLayout.overlap", "chosen, not worked out; the working counts it in steps"),
             Map.entry("SiteDays.setUpPaidS", "explained by the estimate it is a part of"),
             Map.entry("SiteDays.travelPaidS", "explained by the estimate it is a part of"),
             Map.entry("SiteDays.workPerDayS", "stands in the text of the days as shift less set-up less travel"));
+
+    /** Explained by stretchWorking, which the verdict of Follow shows. */
+    private static final Pattern STRETCH = Pattern.compile(".*Surface\\.(local|mean)Stretch.*");
 
     private static List<Explained> explained(JobCost cost) {
         List<Explained> all = new ArrayList<>(List.of(cost, cost.areas(), cost.waste(), cost.waste().filmYield(), cost.labour(), cost.labour().siteDays(), cost.price()));

@@ -94,6 +94,17 @@ public final class RandomJobs {
             job.put("ink", ink());
         }
         job.put("layout", layout(overlapLeast));
+        if (maybe(3)) {
+            job.put("takeUp", Map.of("along", decimal(0, 100, 2), "up", decimal(0, 100, 2)));
+        }
+        if (often()) {
+            BigDecimal perM2 = decimal(10, 300, 0);
+            job.put("coatings", List.of(Map.of(
+                    "name", "Primer",
+                    "consumption", metric ? perM2 + " mL/m2" : perM2.multiply(FOOT2).toPlainString() + " mL/ft2",
+                    "coats", between(1, 3),
+                    "price", money(100, 3000) + "/L")));
+        }
         if (often()) {
             job.put("cutting", cutting());
         }
@@ -171,6 +182,9 @@ public final class RandomJobs {
         if (maybe(3)) {
             return Map.of("kind", "flat");
         }
+        if (random.nextInt(8) == 0) {
+            return measured();
+        }
         Map<String, Object> surface = new LinkedHashMap<>();
         surface.put("kind", "masonry");
         surface.put("unit", Map.of("length", length(between(100, 260)), "height", length(between(32, 130))));
@@ -192,7 +206,50 @@ public final class RandomJobs {
         if (maybe(3)) {
             surface.put("faceRatio", decimal(100, 140, 2));
         }
+        if (maybe(3) && !surface.toString().contains("concave")) { // an arc as deep as its joint allows has no room for more
+            surface.put("tolerances", Map.of("unitLength", length(1), "bedJoint", metric ? "0.254 mm" : "0.01 in", "faceRatio", decimal(1, 5, 2)));
+        }
         return surface;
+    }
+
+    private Map<String, Object> measured() {
+        Map<String, Object> surface = new LinkedHashMap<>();
+        surface.put("kind", pick("profile", "spots", "grid"));
+        switch ((String) surface.get("kind")) {
+            case "profile" -> {
+                surface.put("up", contour());
+                if (maybe(2)) {
+                    surface.put("along", contour());
+                }
+            }
+            case "spots" -> {
+                surface.put("unit", pick("Modular", "DIN NF"));
+                surface.put("readAs", pick("raked", "struck", "weathered"));
+                surface.put("headsFlush", random.nextBoolean());
+                surface.put("depths", List.of(length(between(0, 4)), length(between(1, 6)), length(between(1, 6))));
+            }
+            default -> {
+                surface.put("pitch", length(between(1, 8)));
+                surface.put("heightUnit", length(1));
+                surface.put("diagonal", pick("falling", "rising"));
+                surface.put("rows", List.of(heights(), heights(), heights(), heights()));
+            }
+        }
+        return surface;
+    }
+
+    private List<Object> contour() {
+        List<Object> points = new ArrayList<>();
+        int place = 0;
+        for (int i = 0; i < 8; i++) {
+            points.add(List.of(length(place), length(between(0, 3))));
+            place += between(0, 20) + (i == 0 ? 1 : 0);
+        }
+        return points;
+    }
+
+    private List<Object> heights() {
+        return List.of(between(0, 3), between(0, 3), between(0, 3), between(0, 3));
     }
 
     private Map<String, Object> profile(int joint) {

@@ -12,6 +12,9 @@ import io.github.bedjoint.survey.RandomWalls;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
+import io.github.bedjoint.texture.JointProfile;
+import io.github.bedjoint.texture.MasonrySurface;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.units.Steps;
@@ -75,6 +78,29 @@ class LayoutProperties {
                 WorkingCheck.check(panel.working());
             }
             WorkingCheck.check(layout.working());
+        }
+    }
+
+    @Property
+    void places_withFilmFedIn_addUpAndFitTheRoll(@ForAll long seed) {
+        Random random = new Random(seed ^ 77);
+        Wall wall = edged(RandomWalls.gabled(seed), seed).withSurface(MasonrySurface.of(
+                m(0.1 + 0.01 * random.nextInt(20)), m(0.05 + 0.01 * random.nextInt(20)), m(0.01), m(0.01),
+                JointProfile.raked(m(0.001 * (1 + random.nextInt(10))))));
+        TakeUp takeUp = new TakeUp(random.nextInt(101) / 100.0, random.nextInt(101) / 100.0);
+        for (Fit fit : Fit.values()) {
+            PanelLayout layout = planner(seed).withFit(fit).withTakeUp(takeUp).plan(wall, FILM);
+            for (Panel panel : layout.panels()) {
+                assertThat(panel.places().totalM2()).isCloseTo(panel.areaM2(), within(1e-9 * panel.areaM2()));
+                assertThat(panel.places().takeUpM2()).isGreaterThanOrEqualTo(0);
+                assertThat(panel.cutWidthSteps()).isBetween(1L, FILM.printableWidthSteps());
+                WorkingCheck.check(panel.working());
+            }
+            if (layout.isPossible()) {
+                double visible = WallAreas.of(wall, DeductionRule.none()).visibleM2();
+                assertThat(layout.places().visibleM2()).isCloseTo(visible, within(1e-9 * visible));
+                WorkingCheck.check(layout.working());
+            }
         }
     }
 

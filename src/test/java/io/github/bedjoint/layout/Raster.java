@@ -55,7 +55,7 @@ final class Raster {
                 m2[place] += SQUARE_M2;
             }
         }
-        return new Places(m2[0], m2[1], m2[2], m2[3], m2[4]);
+        return new Places(m2[0], m2[1], m2[2], m2[3], m2[4], 0);
     }
 
     /** Squares of wall that no panel covers. */

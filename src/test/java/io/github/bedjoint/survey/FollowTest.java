@@ -8,6 +8,7 @@ import io.github.bedjoint.film.Film;
 import io.github.bedjoint.texture.FlatSurface;
 import io.github.bedjoint.texture.JointProfile;
 import io.github.bedjoint.texture.MasonrySurface;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.WorkingCheck;
@@ -50,6 +51,32 @@ class FollowTest {
         assertThat(follow.outcome()).isEqualTo(Follow.Outcome.TIGHT);
         assertThat(follow.localReserve()).isCloseTo(-0.83, within(1e-9));
         assertThat(follow.verdict("north", UnitStyle.METRIC).reason()).contains("the area grows by 16.59 %");
+    }
+
+    @Test
+    void of_filmFedIn_comparesWhatIsLeft() {
+        // Raked 2 mm: local 0.4 both ways. Half fed in leaves 1.4 / 1.2 - 1 = 1/6; mean up 4/75: (1 + 4/75) / (1 + 2/75) - 1 = 2/77.
+        Film film = FILM.withUsableStretch(0.17);
+        assertThat(Follow.of(raked(0.002), film).outcome()).isEqualTo(Follow.Outcome.TIGHT);
+        Follow fed = Follow.of(raked(0.002), film, new TakeUp(0.5, 0.5));
+        assertThat(fed.outcome()).isEqualTo(Follow.Outcome.FITS);
+        assertThat(fed.localReserve()).isCloseTo(0.17 - 1 / 6.0, within(1e-12));
+        assertThat(fed.meanReserve()).isCloseTo(0.17 - 2 / 77.0, within(1e-12));
+        assertThat(fed.verdict("north", UnitStyle.METRIC).reason()).contains("left of 40 % with 50 % fed in up the wall");
+        WorkingCheck.check(fed.working());
+        // Fed in along only: the bed joints ask for as much as before.
+        assertThat(Follow.of(raked(0.002), film, new TakeUp(0, 1)).localReserve()).isCloseTo(0.17 - 0.4, within(1e-12));
+    }
+
+    @Test
+    void verdict_ofATightFit_namesJointNeededAllowedAndWhatWouldFixIt() {
+        // Local 0.4 against 0.2: the share u with 1.4 / (1 + 0.4 u) = 1.2 is (1.4 / 1.2 - 1) / 0.4 = 0.41666...
+        Film film = FILM.withUsableStretch(0.2);
+        assertThat(Follow.of(raked(0.002), film).verdict("north", UnitStyle.METRIC).reason())
+                .contains("joint").contains("2 mm").contains("a stretch of 40 %").contains("bears 20 %").contains("relief cut")
+                .contains("take a film that bears 40 %").contains("shallower").contains("feed in at least 41.67 %");
+        assertThat(Follow.of(raked(0.002), film, new TakeUp(0.4167, 0.4167)).outcome()).isEqualTo(Follow.Outcome.FITS);
+        assertThat(Follow.of(raked(0.002), film, new TakeUp(0.4166, 0.4166)).outcome()).isEqualTo(Follow.Outcome.TIGHT);
     }
 
     @Test

@@ -1,0 +1,66 @@
+package io.github.bedjoint.layout;
+
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.TakeUp;
+import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.working.Formula;
+import io.github.bedjoint.working.Source;
+import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Working;
+
+/**
+ * How much film is fed in along the texture, in one direction of a wall.
+ *
+ * @param share   share of the mean extra length that is fed in, 0 to 1
+ * @param stretch mean stretch of the surface in that direction, a share of length
+ */
+public record Feed(double share, double stretch) {
+    /** Film fed in on a length of wall, in whole steps; less than a millionth of one is none. */
+    public static final Formula FED = Formula.of(
+            "layout.take-up", "Film fed in", new Symbol("f", Measure.STEPS, "film fed in"), "ceil(s * u * e - 0.000001)",
+            Source.geometry("the share fed in of the extra length along the texture"),
+            new Symbol("s", Measure.STEPS, "length on the wall"), Symbol.number("u", "share fed in"),
+            Symbol.number("e", "mean stretch in that direction"));
+    /** Length of wall that a length of film covers when film is fed in all along it, in whole steps. */
+    public static final Formula REACH = Formula.of(
+            "layout.reach", "Reach on the wall", new Symbol("p", Measure.STEPS, "wall that the film covers"), "floor(l / (1 + u * e))",
+            Source.geometry("the share fed in of the extra length along the texture; extra film at edges counts like film on the wall"),
+            new Symbol("l", Measure.STEPS, "length of film"), Symbol.number("u", "share fed in"),
+            Symbol.number("e", "mean stretch in that direction"));
+
+    static Feed up(Wall wall, TakeUp takeUp) {
+        return new Feed(takeUp.up(), wall.surface().meanStretchUp());
+    }
+
+    static Feed along(Wall wall, TakeUp takeUp) {
+        return new Feed(takeUp.along(), wall.surface().meanStretchAlong());
+    }
+
+    /** By {@link #FED}. */
+    long fedSteps(long wallSteps) {
+        return (long) Math.ceil(wallSteps * share * stretch - 1e-6);
+    }
+
+    /** By {@link #REACH}. */
+    long reachSteps(long filmSteps) {
+        return isNone() ? filmSteps : (long) Math.floor(filmSteps / (1 + share * stretch));
+    }
+
+    /** Film for each length on the wall. */
+    double factor() {
+        return 1 + share * stretch;
+    }
+
+    boolean isNone() {
+        return share == 0 || stretch == 0;
+    }
+
+    /** How the film fed in came about, or nothing where there is none. */
+    Working[] workings(long wallSteps) {
+        return isNone() ? new Working[0] : new Working[] {Working.of(FED, fedSteps(wallSteps), wallSteps, share, stretch)};
+    }
+
+    Working reachWorking(long filmSteps) {
+        return Working.of(REACH, reachSteps(filmSteps), filmSteps, share, stretch);
+    }
+}
