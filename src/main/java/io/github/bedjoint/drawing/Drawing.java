@@ -9,6 +9,7 @@ import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.texture.Surface;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Markup;
 import java.util.List;
@@ -69,7 +70,20 @@ public final class Drawing {
      * @return the drawing; for a surface without joints only the stretches
      */
     public static Drawing joint(Surface surface, Film film, UnitStyle style) {
-        return new JointSketch(surface, film, style).drawing();
+        return joint(surface, film, TakeUp.NONE, style);
+    }
+
+    /**
+     * A joint in section with a film over it of which some is fed in, and the stretch that is left beside what the film bears.
+     *
+     * @param surface the wall's texture
+     * @param film    the film
+     * @param takeUp  the shares fed in
+     * @param style   the reader's units
+     * @return the drawing; for a surface without joints only the stretches
+     */
+    public static Drawing joint(Surface surface, Film film, TakeUp takeUp, UnitStyle style) {
+        return new JointSketch(surface, film, takeUp, style).drawing();
     }
 
     /**

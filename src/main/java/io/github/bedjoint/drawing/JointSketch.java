@@ -6,6 +6,7 @@ import io.github.bedjoint.survey.Follow;
 import io.github.bedjoint.texture.JointSection;
 import io.github.bedjoint.texture.MasonrySurface;
 import io.github.bedjoint.texture.Surface;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
@@ -24,15 +25,17 @@ final class JointSketch {
 
     private final Surface surface;
     private final Film film;
+    private final TakeUp takeUp;
     private final UnitStyle style;
     private final Follow.Outcome outcome;
     private final List<JointSection> sections;
 
-    JointSketch(Surface surface, Film film, UnitStyle style) {
+    JointSketch(Surface surface, Film film, TakeUp takeUp, UnitStyle style) {
         this.surface = surface;
         this.film = film;
+        this.takeUp = takeUp;
         this.style = style;
-        this.outcome = Follow.of(surface, film).outcome();
+        this.outcome = Follow.of(surface, film, takeUp).outcome();
         this.sections = sections(surface);
     }
 
@@ -129,12 +132,12 @@ final class JointSketch {
     }
 
     private void stretches(Svg svg, double y) {
-        double most = Math.max(Math.max(surface.localStretch(), film.usableStretch()), Math.max(surface.meanStretchUp(), surface.meanStretchAlong()));
+        double most = Math.max(Math.max(takeUp.leftLocal(surface), film.usableStretch()), Math.max(takeUp.leftUp(surface), takeUp.leftAlong(surface)));
         double scale = most == 0 ? 0 : (WIDTH - 4) / (most * 1.02);
         svg.text(0, y + 10, SIZE, "start", "Stretch, as a share of length", Look.BOLD);
-        bar(svg, y + 14, "asked at the steepest place", surface.localStretch(), scale);
-        bar(svg, y + 14 + ROW, "asked on the mean, up the wall", surface.meanStretchUp(), scale);
-        bar(svg, y + 14 + 2 * ROW, "asked on the mean, along it", surface.meanStretchAlong(), scale);
+        bar(svg, y + 14, "asked at the steepest place", takeUp.leftLocal(surface), scale);
+        bar(svg, y + 14 + ROW, "asked on the mean, up the wall", takeUp.leftUp(surface), scale);
+        bar(svg, y + 14 + 2 * ROW, "asked on the mean, along it", takeUp.leftAlong(surface), scale);
         double x = 1 + film.usableStretch() * scale;
         svg.line(x, y + 29, x, y + 16 + 3 * ROW, "stroke", Look.INK, "stroke-width", "2.5", "stroke-dasharray", "6 3");
         String words = "the film bears " + percent(film.usableStretch());
@@ -161,8 +164,8 @@ final class JointSketch {
         List<String> all = new ArrayList<>();
         sections.forEach(section -> all.add("A joint " + section.profile().describe(style) + ", " + length(section.widthM())
                 + " wide; the film along it is " + length(section.lengthM()) + " long."));
-        all.add("Asked for: " + percent(surface.localStretch()) + " at the steepest place, " + percent(surface.meanStretchUp()) + " on the mean up the wall, "
-                + percent(surface.meanStretchAlong()) + " along it. The film bears " + percent(film.usableStretch()) + ".");
+        all.add("Asked for: " + percent(takeUp.leftLocal(surface)) + " at the steepest place, " + percent(takeUp.leftUp(surface)) + " on the mean up the wall, "
+                + percent(takeUp.leftAlong(surface)) + " along it. The film bears " + percent(film.usableStretch()) + ".");
         all.add(answer(sections.isEmpty() ? null : how()));
         return Drawing.list(all);
     }

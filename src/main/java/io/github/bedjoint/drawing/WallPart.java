@@ -55,7 +55,7 @@ final class WallPart {
         if (wall.surface().localStretch() > 0) {
             String before = drawn.putIfAbsent(wall.surface(), wall.name());
             if (before == null) {
-                page.narrow(Drawing.joint(wall.surface(), layout.film(), page.style));
+                page.narrow(Drawing.joint(wall.surface(), layout.film(), cost.job().takeUp(), page.style));
             } else {
                 page.out.element("p", "Whether the film follows is drawn with " + before + ", which has the same surface.");
             }

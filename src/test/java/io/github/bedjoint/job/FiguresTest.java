@@ -79,7 +79,7 @@ class FiguresTest {
             String name = object.getClass().getSimpleName() + "." + method.getName();
             boolean isFigure = method.getParameterCount() == 0 && !Modifier.isStatic(method.getModifiers()) && method.getDeclaringClass() != Object.class
                     && Set.of(double.class, long.class, Quantity.class, Money.class).contains(method.getReturnType());
-            if (isFigure && !ELSEWHERE.containsKey(name)) {
+            if (isFigure && !ELSEWHERE.containsKey(name) && !STRETCH.matcher(name).matches()) {
                 checked++;
                 double figure = inner(object, method);
                 if (numbers.stream().noneMatch(number -> Math.abs(number - figure) <= 1e-9 * Math.max(1e-3, Math.abs(figure)))) {
