@@ -6,13 +6,14 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class},
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, GenerateCompletion.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -21,7 +22,8 @@ import picocli.CommandLine.Command;
             "",
             "Exit codes: 0 fine, 2 bad input, 3 the job cannot be done as given,",
             "1 a fault of the program or of its output.",
-            "Example: bedjoint cost docs/jobs/brick-front.json --units imperial"
+            "Example: bedjoint cost docs/jobs/brick-front.json --units imperial",
+            "Completion in bash: source <(bedjoint generate-completion)"
         })
 public final class Main {
     static final int FINE = 0;

@@ -3,6 +3,8 @@ package io.github.bedjoint.drawing;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.PriceBuildUp;
+import io.github.bedjoint.risk.Outcome;
+import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.schedule.Timetable;
@@ -103,6 +105,19 @@ public final class Drawing {
      */
     public static Drawing cost(PriceBuildUp price) {
         return BarSketch.cost(price);
+    }
+
+    /**
+     * How one figure of a job is spread over simulated jobs, with P50, P80 and P95.
+     *
+     * @param risk    the simulated jobs
+     * @param outcome which figure
+     * @param style   the reader's units
+     * @return the drawing
+     * @throws IllegalStateException if no simulated job has the figure
+     */
+    public static Drawing spread(RiskResult risk, Outcome outcome, UnitStyle style) {
+        return new SpreadSketch(risk, outcome, style).drawing();
     }
 
     /**

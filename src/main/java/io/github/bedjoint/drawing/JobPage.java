@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -110,7 +111,7 @@ public final class JobPage {
         out.open("head").empty("meta", "charset", "utf-8");
         out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         out.empty("meta", "http-equiv", "Content-Security-Policy", "content", "default-src 'none'; style-src 'unsafe-inline'");
-        out.element("title", cost.job().name() + ", " + copy.title().toLowerCase(java.util.Locale.ROOT));
+        out.element("title", cost.job().name() + ", " + copy.title().toLowerCase(Locale.ROOT));
         out.element("style", look()).close();
     }
 

@@ -10,6 +10,7 @@ import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Joints in section with the film over them; below, bars of the stretch asked for against a line at what the film bears. */
@@ -167,6 +168,6 @@ final class JointSketch {
     }
 
     private String answer(@Nullable String how) {
-        return how == null ? "It fits: " + WallSketch.words(outcome) + "." : how.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + how.substring(1) + ".";
+        return how == null ? "It fits: " + WallSketch.words(outcome) + "." : how.substring(0, 1).toUpperCase(Locale.ROOT) + how.substring(1) + ".";
     }
 }

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;
 import java.io.PushbackReader;
 import java.io.Reader;
@@ -81,7 +82,7 @@ public final class JobFile {
 
     private static String result(Job job) {
         JobCost cost = JobCost.of(job);
-        return JobResult.of(cost).withWorking(cost.working()).toString();
+        return JobResult.of(cost) + cost.working().text(UnitStyle.METRIC);
     }
 
     /** Some editors begin a file with a byte order mark, which RFC 8259 lets a reader ignore. */

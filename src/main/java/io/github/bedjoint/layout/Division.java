@@ -50,9 +50,9 @@ final class Division {
         List<Run> runs = Run.cover(regions, lap, film.printableWidthSteps());
         List<Strip> strips = new ArrayList<>();
         for (Run run : runs) {
-            Optional<List<Strip>> row = Strip.in(run, fit, limits.leastSliver());
+            Optional<List<Strip>> row = Strip.in(run, fit, limits.least(lap));
             if (row.isEmpty()) {
-                return none("a panel of " + run.count() + " would show less wall than " + cut(Math.max(limits.leastSliver(), lap))
+                return none("one panel of " + run.count() + " would be narrower on the wall than " + cut(limits.least(lap))
                         + ", even with all of equal width");
             }
             strips.addAll(row.get());
@@ -63,7 +63,7 @@ final class Division {
 
     private List<PanelLayout> searched(WallRegions regions, Cutting cutting, int wanted) {
         SeamSearch search = new SeamSearch(
-                regions, cutting, rules, lap, film.printableWidthSteps(), limits.leastSliver(), hanging.ascending(way), wanted);
+                regions, cutting, rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(way), wanted);
         List<PanelLayout> layouts = new ArrayList<>();
         for (List<Strip> strips : search.strips()) {
             layouts.add(layout(regions, cutting, strips, List.of(), search.places()));

@@ -19,8 +19,8 @@ import javax.measure.quantity.Length;
 /**
  * Divides a wall into panels: drops of full width from the left with the film's least overlap, unless told otherwise.
  *
- * <p>A panel beside a seam never shows less wall than the least sliver, 100 mm by default: a narrower last panel takes width from its
- * neighbours. A wall that cannot be divided as asked gives a layout with reasons, never an exception. Immutable.
+ * <p>A panel beside a seam is never narrower on the wall than the least sliver, 100 mm by default: a narrower last panel takes width from
+ * its neighbours. A wall that cannot be divided as asked gives a layout with reasons, never an exception. Immutable.
  */
 public final class LayoutPlanner {
     /** Where the default of the least sliver comes from. */
@@ -98,7 +98,8 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with another least width of wall that a panel beside a seam must show; the overlap is always a limit as well.
+     * The same with another least width on the wall of a panel beside a seam, overlaps included; twice the overlap is always a limit as
+     * well, so that never three panels lie on each other.
      *
      * @param least 0 to 10 m, brought up to a whole step
      * @return a new planner

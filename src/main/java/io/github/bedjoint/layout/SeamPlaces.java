@@ -36,8 +36,10 @@ final class SeamPlaces {
         List<Line> slopes = slopes();
         level(slopes, printable, anchors);
         for (long anchor : anchors) {
-            place(anchor + least);
-            place(anchor - least);
+            for (long width : new long[] {least, least - overlap}) {
+                place(anchor + width);
+                place(anchor - width);
+            }
             chain(anchor);
             if (!ban.allows(anchor)) {
                 chain(ban.up(anchor));

@@ -39,7 +39,7 @@ final class SeamSearch {
         this.rules = rules;
         this.overlap = overlap;
         this.printable = printable;
-        this.least = Math.max(least, overlap);
+        this.least = least;
         this.ascending = ascending;
         this.wanted = wanted;
         stretches = wall.stretches();
@@ -180,11 +180,11 @@ final class SeamSearch {
     }
 
     private long shownFrom(Start start) {
-        return start.fresh() ? stretchSeen.get(start.stretch()).u1() : start.at() + overlap;
+        return start.fresh() ? stretchSeen.get(start.stretch()).u1() : start.at();
     }
 
     /**
-     * Where a later start that costs no more begins to show wall, or out of reach if there is none. A strip from there is part of any
+     * Where a later start that costs no more begins on the wall, or out of reach if there is none. A strip from there is part of any
      * strip from here to the same end, and a part never costs more; so from here only those ends matter that are too near to it.
      * Holds where one layout is wanted and pieces are not joined across.
      */

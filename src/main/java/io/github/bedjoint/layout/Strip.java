@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 record Strip(long from, long to) {
 
-    /** The strips of a row, or empty where one of them would show less wall than the least. */
+    /** The strips of a row, or empty where one of them would be narrower on the wall than the least. */
     static Optional<List<Strip>> in(Run run, Fit fit, long least) {
         long[] ends = fit == Fit.EQUALISED ? equal(run) : full(run, least);
         List<Strip> strips = new ArrayList<>();
@@ -20,7 +20,7 @@ record Strip(long from, long to) {
             strips.add(new Strip(i == 0 ? run.from() : ends[i - 1] - run.overlap(), ends[i]));
         }
         // A panel alone is no sliver, however narrow the wall is.
-        return ends.length == 1 || shown(run, ends) >= Math.max(least, run.overlap()) ? Optional.of(strips) : Optional.empty();
+        return ends.length == 1 || narrowest(run, ends) >= least ? Optional.of(strips) : Optional.empty();
     }
 
     /** Full panels; a sliver at the end takes what it lacks from its neighbour, and from all where that is not enough. */
@@ -30,12 +30,11 @@ record Strip(long from, long to) {
         for (int i = 0; i < n; i++) {
             ends[i] = i == n - 1 ? run.to() : run.from() + run.printable() + i * (run.printable() - run.overlap());
         }
-        long enough = Math.max(least, run.overlap());
-        if (n == 1 || run.wallTo() - ends[n - 2] >= enough) {
+        if (n == 1 || run.wallTo() - ends[n - 2] + run.overlap() >= least) {
             return ends;
         }
-        ends[n - 2] = run.wallTo() - enough;
-        return shown(run, ends) >= enough ? ends : equal(run);
+        ends[n - 2] = run.wallTo() - least + run.overlap();
+        return narrowest(run, ends) >= least ? ends : equal(run);
     }
 
     /** Panels of one width; where it does not come out even, the first ones are a step wider. */
@@ -51,11 +50,11 @@ record Strip(long from, long to) {
         return ends;
     }
 
-    /** The least width of wall that a panel adds to those before it. */
-    private static long shown(Run run, long[] ends) {
+    /** The least width of a panel on the wall, its overlaps included and its bleed not. */
+    private static long narrowest(Run run, long[] ends) {
         long least = ends[0] - run.wallFrom();
         for (int i = 1; i < ends.length; i++) {
-            least = Math.min(least, Math.min(ends[i], run.wallTo()) - ends[i - 1]);
+            least = Math.min(least, Math.min(ends[i], run.wallTo()) - ends[i - 1] + run.overlap());
         }
         return least;
     }

@@ -10,6 +10,9 @@ import java.util.List;
  */
 final class Dive {
 
+    /** One more pattern is fixed at once for each so many rolls left. */
+    private static final int STRIDE = 6;
+
     private final Model model;
     private final PatternPool pool;
     private final Work work;
@@ -64,12 +67,28 @@ final class Dive {
             int[] stillOpen = open.clone();
             int[] stillLeft = left.clone();
             fix(shares.get(c).pattern(), stillOpen, stillLeft);
+            // Far from the end the next ones go along, as long as they are asked for whole.
+            int more = Arrays.stream(left).sum() / STRIDE;
+            for (int k = c + 1; k < shares.size() && more > 0; k++) {
+                if (fitsWhole(shares.get(k).pattern(), stillOpen, stillLeft)) {
+                    fix(shares.get(k).pattern(), stillOpen, stillLeft);
+                    more--;
+                }
+            }
             if (dive(stillOpen, stillLeft, choices - c)) {
                 return true;
             }
             fixed.subList(mark, fixed.size()).clear();
         }
         return false;
+    }
+
+    private static boolean fitsWhole(Pattern pattern, int[] open, int[] left) {
+        boolean whole = left[pattern.type()] > 0;
+        for (int i = 0; i < open.length; i++) {
+            whole &= pattern.counts()[i] <= open[i];
+        }
+        return whole;
     }
 
     private void fix(Pattern pattern, int[] open, int[] left) {

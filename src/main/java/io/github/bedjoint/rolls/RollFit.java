@@ -20,7 +20,7 @@ final class RollFit {
     private static final long SHORT_SEARCH = 300_000;
     private static final long LEAST_LONG_SEARCH = 20_000_000;
     private static final long MOST_LONG_SEARCH = 100_000_000;
-    private static final long DIVE = 60_000_000;
+    private static final long DIVE = 110_000_000;
 
     private final Model exact;
     private final PatternPool pool;

@@ -39,6 +39,7 @@ final class CsvRows implements HeightRows {
     CsvRows(InputStream in, double factor) throws IOException {
         this.in = in;
         this.factor = factor;
+        skipMark();
         first = new double[16];
         int columns = read(true, first);
         first = Arrays.copyOf(first, columns);
@@ -64,6 +65,15 @@ final class CsvRows implements HeightRows {
             throw refused(read + " cells", "must have " + row.length + " as the first row has");
         }
         return true;
+    }
+
+    /** Passes over the three bytes that some programs put before UTF-8. */
+    private void skipMark() throws IOException {
+        if (peek() == (byte) 0xEF) {
+            for (int i = 0; i < 3; i++) {
+                get();
+            }
+        }
     }
 
     /** One row into an array, which is {@link #first} and grows for the first row; returns the number of cells, 0 at the end. */

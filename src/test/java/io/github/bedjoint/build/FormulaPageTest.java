@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Holds docs/formulas.md to the formula constants: the page is generated from them, with a worked number from a demo job where one has
- * the figure. Run with {@code -Dbedjoint.writePages=true} to write it anew.
+ * the figure. Run with {@code BEDJOINT_WRITE_PAGES=1} in the environment to write it anew.
  */
 class FormulaPageTest {
     private static final Path PAGE = Project.root().resolve("docs/formulas.md");
@@ -28,10 +28,10 @@ class FormulaPageTest {
     @Test
     void formulasPage_ofTheConstants_isUpToDate() throws IOException {
         String page = page();
-        if (Boolean.getBoolean("bedjoint.writePages")) {
+        if (System.getenv("BEDJOINT_WRITE_PAGES") != null) {
             Files.writeString(PAGE, page);
         }
-        assertThat(Files.readString(PAGE)).as("docs/formulas.md; -Dbedjoint.writePages=true writes it anew").isEqualTo(page);
+        assertThat(Files.readString(PAGE)).as("docs/formulas.md; BEDJOINT_WRITE_PAGES=1 writes it anew").isEqualTo(page);
     }
 
     private static String page() throws IOException {

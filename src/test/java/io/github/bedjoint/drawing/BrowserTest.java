@@ -66,6 +66,7 @@ class BrowserTest {
     @Test
     void page_printed_overflowsNowhere() throws Exception {
         Browser.chromium();
+        Browser.onlyWhenRequired();
         List<Look> looks = new ArrayList<>();
         for (String job : Demo.NAMES) {
             for (int width : new int[] {688, 710}) {

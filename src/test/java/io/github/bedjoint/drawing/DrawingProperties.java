@@ -1,6 +1,7 @@
 package io.github.bedjoint.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
@@ -57,8 +58,8 @@ class DrawingProperties {
         double scale = film.isEmpty() ? 0 : Xml.number(film.get(0), "height") / layout.panels().get(0).cutLengthSteps();
         for (int i = 0; i < film.size(); i++) {
             // Numbers are printed to a hundredth of a pixel.
-            assertThat(Xml.number(film.get(i), "width")).isCloseTo(layout.panels().get(i).cutWidthSteps() * scale, org.assertj.core.api.Assertions.within(0.03));
-            assertThat(Xml.number(film.get(i), "height")).isCloseTo(layout.panels().get(i).cutLengthSteps() * scale, org.assertj.core.api.Assertions.within(0.03));
+            assertThat(Xml.number(film.get(i), "width")).isCloseTo(layout.panels().get(i).cutWidthSteps() * scale, within(0.03));
+            assertThat(Xml.number(film.get(i), "height")).isCloseTo(layout.panels().get(i).cutLengthSteps() * scale, within(0.03));
         }
     }
 

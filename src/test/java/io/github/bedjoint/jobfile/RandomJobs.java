@@ -1,6 +1,10 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.UnitStyle;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,6 +29,7 @@ public final class RandomJobs {
     private final boolean metric;
     private final boolean mirrored;
     private final boolean simple;
+    private boolean rich;
 
     private RandomJobs(long seed, boolean metric, boolean mirrored, boolean simple) {
         this.random = new Random(seed * 0x9E3779B97F4A7C15L);
@@ -53,6 +58,23 @@ public final class RandomJobs {
         return new RandomJobs(seed, true, false, true).job();
     }
 
+    /** A job with everything that is optional in a job file. */
+    public static Map<String, Object> rich(long seed) {
+        RandomJobs jobs = new RandomJobs(seed, true, false, false);
+        jobs.rich = true;
+        return jobs.job();
+    }
+
+    /** A wall alone, for what follows from its surface. */
+    public static Wall drawnWall(long seed) {
+        try {
+            String json = JsonTree.write(new RandomJobs(seed, true, false, true).wall("Wall"));
+            return Fields.whole(JsonNode.read(new StringReader(json)), WallReader::wall);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private Map<String, Object> job() {
         Map<String, Object> job = new LinkedHashMap<>();
         job.put("bedjoint", 1);
@@ -65,24 +87,24 @@ public final class RandomJobs {
         int filmWidth = between(30, 64) * 16;
         int overlapLeast = between(4, 16);
         job.put("film", film(filmWidth, overlapLeast));
-        if (maybe(2)) {
+        if (often()) {
             job.put("laminate", laminate(filmWidth));
         }
-        if (maybe(2)) {
+        if (often()) {
             job.put("ink", ink());
         }
         job.put("layout", layout(overlapLeast));
-        if (maybe(2)) {
+        if (often()) {
             job.put("cutting", cutting());
         }
         job.put("labour", labour());
-        if (maybe(2)) {
+        if (often()) {
             job.put("calendar", calendar());
         }
-        if (maybe(2)) {
+        if (often()) {
             job.put("site", site());
         }
-        if (maybe(2)) {
+        if (often()) {
             job.put("consumables", List.of(Map.of("title", "Cleaner", "price", perArea(money(1, 300)))));
         }
         if (maybe(2) && !simple) {
@@ -428,7 +450,7 @@ public final class RandomJobs {
             }
         }
         site.put("answers", answers);
-        if (maybe(2)) {
+        if (often()) {
             site.put("air", celsius(between(0, 35)));
             site.put("relativeHumidity", decimal(20, 100, 2));
         }
@@ -525,6 +547,10 @@ public final class RandomJobs {
 
     private int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
+    }
+
+    private boolean often() {
+        return maybe(2) || rich;
     }
 
     private boolean maybe(int oneIn) {

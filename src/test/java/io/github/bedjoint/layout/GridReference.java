@@ -43,7 +43,7 @@ final class GridReference {
         this.rates = rates;
         this.printable = printable;
         this.overlap = overlap;
-        this.least = Math.max(least, overlap);
+        this.least = Math.max(least, 2 * overlap);
         this.jamb = jamb;
         this.corner = corner;
         left = wall.outline().reach(Side.LEFT) - wall.edge(Side.LEFT).extraSteps();
@@ -118,7 +118,7 @@ final class GridReference {
                     continue;
                 }
                 BitSet rows = new BitSet();
-                int shownFrom = isFresh ? shown(s, 1) : s + overlap;
+                int shownFrom = isFresh ? shown(s, 1) : s;
                 for (int e = s + 1; e <= Math.min(n, s + printable) && (e == s + 1 || !barred[e - 1]); e++) {
                     rows.or(needed[e - 1]);
                     double strip = strip(s, e, rows);

@@ -97,11 +97,11 @@ class LayoutPlannerTest {
 
     @Test
     void plan_lastPanelNarrowerThanTheLeastSliver_takesFromItsNeighbour() {
-        // Three panels reach 2.96; 50 mm more would show as a sliver. The third, from 1.96, then ends 100 mm before the wall does, at
-        // 2.91, and the fourth begins at 2.89.
+        // Three panels reach 2.96; the fourth would be 70 mm on the wall, from 2.94. It begins at 2.91 instead, so the third, from
+        // 1.96, ends at 2.93.
         PanelLayout layout = DROPS.plan(Wall.rectangle("w", m(3.01), m(2)), METRE);
-        assertThat(layout.panels()).extracting(Panel::cutWidthSteps).containsExactly(mm(1000), mm(1000), mm(950), mm(120));
-        assertThat(layout.panels()).extracting(Panel::visibleWidthSteps).containsExactly(mm(1000), mm(980), mm(930), mm(100));
+        assertThat(layout.panels()).extracting(Panel::cutWidthSteps).containsExactly(mm(1000), mm(1000), mm(970), mm(100));
+        assertThat(layout.panels()).extracting(Panel::visibleWidthSteps).containsExactly(mm(1000), mm(980), mm(950), mm(80));
     }
 
     @Test

@@ -33,10 +33,10 @@ class PrintListTest {
 
     @Test
     void files_ofBands_countFromTheTopAndAreTurned() {
-        // Bands go up from -30: 0.97, then from 0.95 to 1.95, then from 1.93 to 2.00: too narrow, so the second ends at 1.90.
+        // Bands go up from -30: 0.97, then from 0.95 to 1.95, then from 1.93 to 2.00: too narrow, so it begins at 1.90 and the second ends at 1.92.
         PanelLayout bands = LayoutPlanner.withDefaults().withDirection(Direction.BANDS).plan(WALL, METRE);
         PrintList list = PrintList.withSpares(bands, Picture.over(WALL), 0);
-        assertThat(list.files()).extracting(PrintFile::fromTopSteps).containsExactly(mm(1030), mm(100), 0L);
+        assertThat(list.files()).extracting(PrintFile::fromTopSteps).containsExactly(mm(1030), mm(80), 0L);
         assertThat(list.files()).allMatch(f -> f.quarterTurn() && f.fromLeftSteps() == 0);
     }
 

@@ -13,7 +13,9 @@ import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.WorkingCheck;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -202,6 +204,57 @@ class GridSurfaceTest {
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining(line)
                 .hasMessageContaining(value);
+    }
+
+    @Test
+    void csv_byteOrderMark_isPassedOver() throws IOException {
+        assertThat(GridSurface.of(csv("\uFEFF1,2\n3,4\n"), Diagonal.RISING)).isEqualTo(GridSurface.of(csv("1,2\n3,4\n"), Diagonal.RISING));
+    }
+
+    @Test
+    void csv_streamThatGivesAByteAtATime_isReadAndClosed() throws IOException {
+        boolean[] closed = new boolean[1];
+        byte[] bytes = "10.25,-2\n3,4\n".getBytes(StandardCharsets.US_ASCII);
+        HeightGrid slow = HeightGrid.csv(
+                () -> new ByteArrayInputStream(bytes) {
+                    @Override
+                    public synchronized int read(byte[] into, int from, int length) {
+                        return super.read(into, from, 1);
+                    }
+
+                    @Override
+                    public void close() throws IOException {
+                        closed[0] = true;
+                        super.close();
+                    }
+                },
+                Read.length("1 mm"),
+                Read.length("1 mm"),
+                ShopUnits.MILLIMETRE);
+        assertThat(GridSurface.of(slow, Diagonal.RISING)).isEqualTo(GridSurface.of(csv("10.25,-2\n3,4\n"), Diagonal.RISING));
+        assertThat(closed[0]).isTrue();
+    }
+
+    @Test
+    void csv_millionsOfCells_areReadWithoutBeingHeld() throws IOException {
+        // Four million heights of a plane tilted by 45 degrees, made while they are read: the text itself is never in memory.
+        int rows = 2000;
+        int columns = 2000;
+        StringBuilder line = new StringBuilder();
+        for (int j = 0; j < columns; j++) {
+            line.append(j == 0 ? "" : ",").append(j);
+        }
+        byte[] row = line.append('\n').toString().getBytes(StandardCharsets.US_ASCII);
+        HeightGrid plane = HeightGrid.csv(
+                () -> new SequenceInputStream(Collections.enumeration(
+                        Collections.nCopies(rows, row).stream().map(ByteArrayInputStream::new).toList())),
+                Read.length("1 mm"),
+                Read.length("1 mm"),
+                ShopUnits.MILLIMETRE);
+        GridSurface surface = GridSurface.of(plane, Diagonal.FALLING);
+        assertThat(surface.cells()).isEqualTo(1999L * 1999);
+        assertThat(surface.areaRatio()).isCloseTo(Math.sqrt(2), within(1e-12));
+        assertThat(HeightStatistics.of(plane).sqM() * 1000).isCloseTo(Math.sqrt((2000.0 * 2000 - 1) / 12), within(1e-6));
     }
 
     @Test

@@ -8,6 +8,7 @@ import io.github.bedjoint.units.UnitStyle;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.Unit;
 
 /**
@@ -16,6 +17,8 @@ import javax.measure.Unit;
  */
 public final class WorkingCheck {
     private static final double RELATIVE = 1e-9;
+
+    private static final Map<String, Expression> PARSED = new ConcurrentHashMap<>();
 
     private WorkingCheck() {}
 
@@ -56,6 +59,11 @@ public final class WorkingCheck {
         }
     }
 
+    /** A text is parsed once, however many workings use it. */
+    private static Expression parsed(Formula formula) {
+        return PARSED.computeIfAbsent(formula.text(), Expression::parse);
+    }
+
     private static void evaluate(Working working, Formula formula) {
         Number stored = working.result().orElseThrow();
         if (working.isSum()) {
@@ -66,15 +74,15 @@ public final class WorkingCheck {
             for (int i = 0; i < formula.symbols().size(); i++) {
                 values.put(formula.symbols().get(i).name(), exact(working.values().get(i)));
             }
-            assertClose(working.toString(), Expression.parse(formula.text()).walk(new DecimalAlgebra(values)), stored);
+            assertClose(formula.id(), parsed(formula).walk(new DecimalAlgebra(values)), stored);
         } else {
             Map<String, Double> values = new HashMap<>();
             for (int i = 0; i < formula.symbols().size(); i++) {
                 values.put(formula.symbols().get(i).name(), working.values().get(i).doubleValue());
             }
-            double evaluated = Expression.parse(formula.text()).walk(new DoubleAlgebra(values));
+            double evaluated = parsed(formula).walk(new DoubleAlgebra(values));
             assertThat(evaluated)
-                    .as(working.toString())
+                    .as(working::toString)
                     .isCloseTo(stored.doubleValue(), within(Math.max(1e-12, Math.abs(stored.doubleValue()) * RELATIVE)));
         }
     }

@@ -38,14 +38,14 @@ class WorkingTest {
                     = EUR 47.40
                     p = EUR 7.9/m²: price of the film
                     A = 6 m²: area of the wall
-                  source: the shop's own: price list, invented
+                  source 1: the shop's own: price list, invented
                   Area of a rectangle [test.rectangle]
                     A = w * h
                       = 2 m * 3 m
                       = 6 m²
                       w = 2 m: width of the wall
                       h = 3 m: height of the wall
-                    source: geometry: rectangle
+                    source 2: geometry: rectangle
                 """);
         assertThat(COST_OF_SIX).hasToString(COST_OF_SIX.text(UnitStyle.METRIC));
         WorkingCheck.check(COST_OF_SIX);
@@ -75,7 +75,7 @@ class WorkingTest {
                         = sum of 300: 1 m² + 2 m² + 3 m² + ...
                         = 45150 m²
                     A_i: area of a wall
-                  source: geometry: sum of parts
+                  source 1: geometry: sum of parts
                 """);
     }
 
