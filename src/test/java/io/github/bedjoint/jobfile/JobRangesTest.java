@@ -37,11 +37,11 @@ class JobRangesTest {
         assertThat(result.count()).isEqualTo(200);
     }
 
-    /** By hand: two rolls of 198 against two of 298 add 200 of cost, 210 with contingency; / 0.7 and 20 % tax on top: 360.00. */
+    /** By hand: film 10 % dearer adds 39.60 to cost, 41.58 with contingency, / 0.7 = 59.40, with tax 71.28. */
     @Test
-    void run_twoPrices_giveTheTwoTotals() throws IOException {
-        RiskResult result = inputs("{\"input\": \"film-prices\", \"list\": [1, 1.0000001]}").ranges().orElseThrow().run();
-        assertThat(result.price(0.95)).hasToString("EUR 3183.97");
+    void run_dearerFilm_givesTheDearerTotal() throws IOException {
+        RiskResult result = inputs("{\"input\": \"film-prices\", \"list\": [1.1]}").ranges().orElseThrow().run();
+        assertThat(result.price(0.5)).hasToString("EUR 3255.25");
         String text = JobResult.of(inputs("{\"input\": \"crew-pace\", \"pert\": [0.9, 1, 1.3]}")).toString();
         assertThat(text).contains("\"ranges\" : {", "\"p50\" : {", "\"p95\" : {", "\"sharesOfPriceVariance\"", "\"jointly\"");
         assertThat(JobResult.of(inputs("{\"input\": \"crew-pace\", \"pert\": [0.9, 1, 1.3]}"))).hasToString(text);
@@ -98,7 +98,7 @@ class JobRangesTest {
     void document_wrongRange_isRefusedAtItsPath(String input, String path) {
         RefusedException e = catchThrowableOfType(RefusedException.class, () -> inputs(input));
         assertThat(e).as(input).isNotNull();
-        assertThat(e.parameter()).isEqualTo(path);
+        assertThat(e.parameter()).matches(java.util.regex.Pattern.quote(path) + "(: .*)?");
         assertThat(e.value()).contains("(line ");
     }
 
