@@ -28,6 +28,10 @@ class FiguresTest {
     /** Figures without a formula of their own, and why. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("FlatSurface.localStretch", "explained by stretchWorking, which the verdict of Follow shows"),
+            Map.entry("FlatSurface.localStretchUp", "explained by stretchWorking, which the verdict of Follow shows"),
+            Map.entry("FlatSurface.localStretchAlong", "explained by stretchWorking, which the verdict of Follow shows"),
+            Map.entry("MasonrySurface.localStretchUp", "explained by stretchWorking, which the verdict of Follow shows"),
+            Map.entry("MasonrySurface.localStretchAlong", "explained by stretchWorking, which the verdict of Follow shows"),
             Map.entry("FlatSurface.meanStretchUp", "explained by stretchWorking, which the verdict of Follow shows"),
             Map.entry("FlatSurface.meanStretchAlong", "explained by stretchWorking, which the verdict of Follow shows"),
             Map.entry("MasonrySurface.localStretch", "explained by stretchWorking, which the verdict of Follow shows"),

@@ -31,13 +31,13 @@ class JobWorkingProperties {
             "risk\\..*", // ranges over a job
             "film\\.coating", "labour\\.(average-law.*|unit-law.*|learning-.*|repeated|times-learned|basic-of-observed|heat-.*)", // called by whoever sets a pace
             "labour\\.(trip-.*|hire-cost|premium|reach.*|height.*)", // trips, hire and premiums have no field in a job file
-            "layout\\.(cut-.*|shape-trim)", // explained per panel on demand
+            "layout\\.(cut-.*|shape-trim|spare.*)", // explained per panel on demand
             "price\\.(break-even-.*|disposal-.*|ordered|spare|per-area.*|variance.*|price-variance-.*|usage-variance-.*|overhead-(spending|efficiency))",
             "price\\.line-by-(length|mass)", // extras of a job file are counts
             "rolls\\.(coverage|drops-per-roll|area-division)", // of one roll and one length, for who asks
             "schedule\\.(three-point-.*|lead-time)", "labour\\..*-learned",
             "texture\\.(bed-length|head-length|unit-count|variance.*|take-up|stretch-left|.*uncertainty)", // counts and uncertainty on demand
-            "texture\\.(face-stretch|local-stretch|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
+            "texture\\.(face-stretch|local-stretch.*|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
             "texture\\.(grid.*|profile.*|profiles|sa|sq|sdq|sdr|spots.*|stepped)" // measured surfaces, which a job file does not hold
             ));
 

@@ -12,7 +12,9 @@ import io.github.bedjoint.survey.RandomWalls;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Steps;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -138,6 +140,43 @@ class CheapestSeamsTest {
         }
     }
 
+    @Test
+    void best_threeOfAllTuples_areTheSameThree() {
+        // 2.4 m wide with a step at 1.5 m and a window: of all tuples on 50 mm, the three cheapest that differ in their lengths.
+        for (int seed = 0; seed < 5; seed++) {
+            long low = 100 + 5 * new Random(seed).nextInt(20);
+            Wall wall = Wall.polygon("w", List.of(Point.of(m(0), m(0)), Point.of(m(2.4), m(0)), Point.of(m(2.4), m(low * 0.01)),
+                            Point.of(m(1.5), m(low * 0.01)), Point.of(m(1.5), m(2.4)), Point.of(m(0), m(2.4))))
+                    .withOpening(Opening.of(Opening.Kind.WINDOW, m(0.35), m(0.5), m(0.9), m(0.4)));
+            Film film = Film.of("film", m(0.8)).withOverlapRange(m(0.05), m(0.05));
+            WallRegions regions = WallRegions.of(wall, new Frame(Direction.DROPS, Side.LEFT)).orElseThrow();
+            Map<List<Long>, Double> byLengths = new HashMap<>();
+            gather(wall, regions, new long[0], byLengths);
+            List<PanelLayout> best = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withLeastSliver(m(0)).best(wall, film, 3);
+            List<Double> expected = byLengths.values().stream().sorted().limit(3).toList();
+            assertThat(best).hasSize(3);
+            for (int i = 0; i < 3; i++) {
+                assertThat(best.get(i).cost()).as("seed " + seed + ", place " + i).isCloseTo(expected.get(i), within(1e-9));
+            }
+        }
+    }
+
+    private static void gather(Wall wall, WallRegions regions, long[] begins, Map<List<Long>, Double> byLengths) {
+        long overlap = 4000;
+        long last = begins.length == 0 ? 0 : begins[begins.length - 1];
+        if (wall.widthSteps() - last <= 64_000) {
+            Placement placed = placed(wall, regions, Rates.filmOnly(), begins, overlap);
+            List<Long> lengths = placed.panels().stream().map(Panel::cutLengthSteps).sorted().toList();
+            byLengths.merge(lengths, lengths.stream().mapToDouble(Steps::toM).sum(), Math::min);
+        }
+        for (long next = last + overlap; begins.length < 4 && next + overlap - last <= 64_000 && next + 2 * overlap <= wall.widthSteps();
+                next += 4000) {
+            long[] more = java.util.Arrays.copyOf(begins, begins.length + 1);
+            more[begins.length] = next;
+            gather(wall, regions, more, byLengths);
+        }
+    }
+
     /** The least cost over all ways to go on from the strips that begin at the places given. */
     private static double enumerate(Wall wall, WallRegions regions, Rates rates, long[] begins) {
         long step = 4000;
@@ -159,14 +198,18 @@ class CheapestSeamsTest {
     }
 
     private static double costOf(Wall wall, WallRegions regions, Rates rates, long[] begins, long overlap) {
+        Placement placed = placed(wall, regions, rates, begins, overlap);
+        double film = placed.panels().stream().mapToDouble(p -> Steps.toM(p.cutLengthSteps())).sum();
+        double seams = placed.seams().stream().mapToDouble(Seam::lengthM).sum();
+        return rates.cost(film, placed.panels().size(), seams, placed.panels().stream().mapToInt(Panel::cutOuts).sum(), 0);
+    }
+
+    private static Placement placed(Wall wall, WallRegions regions, Rates rates, long[] begins, long overlap) {
         List<Strip> strips = new java.util.ArrayList<>();
         for (int i = 0; i <= begins.length; i++) {
             strips.add(new Strip(i == 0 ? 0 : begins[i - 1], i == begins.length ? wall.widthSteps() : begins[i] + overlap));
         }
         Cutting cutting = new Cutting(regions, rates, Limits.ANY_LENGTH, false, overlap);
-        Placement placed = new Placement(wall, regions, cutting, SeamRules.withDefaults(), strips, true, true);
-        double film = placed.panels().stream().mapToDouble(p -> Steps.toM(p.cutLengthSteps())).sum();
-        double seams = placed.seams().stream().mapToDouble(Seam::lengthM).sum();
-        return rates.cost(film, placed.panels().size(), seams, placed.panels().stream().mapToInt(Panel::cutOuts).sum(), 0);
+        return new Placement(wall, regions, cutting, SeamRules.withDefaults(), strips, true, true);
     }
 }

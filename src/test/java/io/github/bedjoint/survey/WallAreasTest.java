@@ -4,6 +4,8 @@ import static io.github.bedjoint.survey.WallTest.m;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.texture.JointProfile;
+import io.github.bedjoint.texture.MasonrySurface;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.working.WorkingCheck;
@@ -78,6 +80,15 @@ class WallAreasTest {
                 Opening.of(Opening.Kind.WINDOW, m(1), m(1), m(1), m(1)), Opening.of(Opening.Kind.WINDOW, m(2), m(1), m(1), m(1))));
         // One window of 2 x 1 in effect.
         assertThat(WallAreas.of(wall, DeductionRule.none()).edges().openingRimsM()).isEqualTo(6, EXACT);
+    }
+
+    @Test
+    void developed_rakedBrick_isTheVisibleAreaTimesItsRatio() {
+        // 215 x 65 mm, joints 10, raked 5 mm: 1.16592593 (derived: 1 + 2 (l + h) d / C, C = 225 x 75).
+        Wall brick = FRONT.withSurface(MasonrySurface.of(m(0.215), m(0.065), m(0.01), m(0.01), JointProfile.raked(m(0.005))));
+        WallAreas areas = WallAreas.of(brick, DeductionRule.none());
+        assertThat(areas.developedM2()).isCloseTo(34.9 * (1 + 2 * 280 * 5 / (225.0 * 75)), within(1e-9));
+        WorkingCheck.check(areas.working());
     }
 
     @Test
