@@ -7,6 +7,7 @@ import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobResult;
+import io.github.bedjoint.jobfile.JobTables;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Formula;
@@ -49,7 +50,11 @@ final class CostCommand implements Callable<Integer> {
         /** One JSON object. */
         JSON,
         /** One page of HTML with drawings. */
-        HTML
+        HTML,
+        /** The cut list as a table. */
+        CUTS,
+        /** The price lines as a table. */
+        PRICES
     }
 
     private static final String ALL = "all";
@@ -61,7 +66,7 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html", description = "How to print the result (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list or the price lines as CSV (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -105,7 +110,7 @@ final class CostCommand implements Callable<Integer> {
         JobCost cost;
         try {
             if (lines) {
-                return new LinesRun(reader(), out, units).run();
+                return new LinesRun(reader(), out, new Progress(err, Progress.isTerminal()), units).run();
             }
             document = JobFile.document(reader());
             cost = JobCost.of(document.job());
@@ -140,6 +145,10 @@ final class CostCommand implements Callable<Integer> {
             out.print(working.isPresent() ? result.withWorking(working.get()) : result);
         } else if (format == Format.HTML) {
             out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
+        } else if (format == Format.CUTS) {
+            out.print(JobTables.cuts(cost, units));
+        } else if (format == Format.PRICES) {
+            out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
         } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {
             out.print(working.get().text(units));
         } else {
