@@ -2,9 +2,12 @@ package io.github.bedjoint.app;
 
 import io.github.bedjoint.drawing.Copy;
 import io.github.bedjoint.drawing.JobPage;
+import io.github.bedjoint.job.Alternatives;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobResult;
+import io.github.bedjoint.jobfile.JobTables;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Formula;
@@ -47,7 +50,11 @@ final class CostCommand implements Callable<Integer> {
         /** One JSON object. */
         JSON,
         /** One page of HTML with drawings. */
-        HTML
+        HTML,
+        /** The cut list as a table. */
+        CUTS,
+        /** The price lines as a table. */
+        PRICES
     }
 
     private static final String ALL = "all";
@@ -59,7 +66,7 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html", description = "How to print the result (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list or the price lines as CSV (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -79,6 +86,9 @@ final class CostCommand implements Callable<Integer> {
             description = "Show how all figures came about, or one of them by its name, such as rolls.yield.")
     private @Nullable String figure;
 
+    @Option(names = "--alternatives", description = "Print below the sheet what the job would cost in other ways.")
+    private boolean alternatives;
+
     @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
     private boolean lines;
 
@@ -96,12 +106,14 @@ final class CostCommand implements Callable<Integer> {
         if (figure != null && format == Format.HTML) {
             return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
         }
+        JobDocument document;
         JobCost cost;
         try {
             if (lines) {
-                return new LinesRun(reader(), out, units).run();
+                return new LinesRun(reader(), out, new Progress(err, Progress.isTerminal()), units).run();
             }
-            cost = JobCost.of(JobFile.read(reader()));
+            document = JobFile.document(reader());
+            cost = JobCost.of(document.job());
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
@@ -114,7 +126,7 @@ final class CostCommand implements Callable<Integer> {
                 return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
             }
         }
-        print(cost, working);
+        print(document, cost, working);
         if (!cost.isPossible()) {
             err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
             return Main.IMPOSSIBLE;
@@ -127,16 +139,25 @@ final class CostCommand implements Callable<Integer> {
         return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
-    private void print(JobCost cost, Optional<Working> working) {
+    private void print(JobDocument document, JobCost cost, Optional<Working> working) {
         if (format == Format.JSON) {
-            JobResult result = JobResult.of(cost).withUnits(units);
+            JobResult result = JobResult.of(document).withUnits(units);
             out.print(working.isPresent() ? result.withWorking(working.get()) : result);
         } else if (format == Format.HTML) {
             out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
+        } else if (format == Format.CUTS) {
+            out.print(JobTables.cuts(cost, units));
+        } else if (format == Format.PRICES) {
+            out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
         } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {
             out.print(working.get().text(units));
         } else {
             out.print(new JobSheet(cost, units).text());
+            document.ranges().ifPresent(ranges -> out.print("\nHOW SURE\n" + ranges.run()));
+            if (alternatives) {
+                out.print("\nALTERNATIVES, CHEAPEST FIRST\n"
+                        + Alternatives.of(cost.job()).withDirections().withSiteCrews(1, 2, 3).withEachRollAlone());
+            }
             working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
         }
         out.flush();

@@ -26,9 +26,11 @@ final class LinesRun {
     private final BufferedReader in;
     private final PrintWriter out;
     private final UnitStyle style;
+    private final Progress progress;
     private final StringBuilder text = new StringBuilder();
 
-    LinesRun(Reader in, PrintWriter out, UnitStyle style) {
+    LinesRun(Reader in, PrintWriter out, Progress progress, UnitStyle style) {
+        this.progress = progress;
         this.in = new BufferedReader(in);
         this.out = out;
         this.style = style;
@@ -48,11 +50,13 @@ final class LinesRun {
                 }
                 if (ahead.size() >= cores * AHEAD) {
                     print(ahead.remove());
+                    progress.done(number);
                 }
             }
             while (!ahead.isEmpty() && !out.checkError()) {
                 print(ahead.remove());
             }
+            progress.end(number);
             return out.checkError() ? Main.FAULT : Main.FINE;
         } finally {
             workers.shutdownNow();

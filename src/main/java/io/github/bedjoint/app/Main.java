@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, GenerateCompletion.class},
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, SchemaCommand.class, GenerateCompletion.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -73,15 +73,14 @@ public final class Main {
     private record Commands(InputStream in, PrintWriter out, PrintWriter err) implements CommandLine.IFactory {
         @Override
         public <K> K create(Class<K> type) throws Exception {
-            if (type == CostCommand.class) {
-                return type.cast(new CostCommand(in, out, err));
-            }
-            if (type == RollsCommand.class) {
-                return type.cast(new RollsCommand(out, err));
-            }
-            return type == CalibrateCommand.class
-                    ? type.cast(new CalibrateCommand(out, err))
-                    : CommandLine.defaultFactory().create(type);
+            Object command = type == CostCommand.class
+                    ? new CostCommand(in, out, err)
+                    : type == RollsCommand.class
+                            ? new RollsCommand(out, err)
+                            : type == CalibrateCommand.class
+                                    ? new CalibrateCommand(out, err)
+                                    : type == SchemaCommand.class ? new SchemaCommand(out) : CommandLine.defaultFactory().create(type);
+            return type.cast(command);
         }
     }
 }

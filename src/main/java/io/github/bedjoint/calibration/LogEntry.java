@@ -2,6 +2,7 @@ package io.github.bedjoint.calibration;
 
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -32,7 +33,7 @@ public record LogEntry(String job, Amounts amounts, double hoursS, double weight
      */
     public LogEntry {
         job = Door.text("job", job);
-        Door.timeS("hours of job " + job, Door.time(hoursS), HOURS);
+        Door.in(Measure.TIME, hoursS, "hours of job " + job, HOURS);
         Door.number("weight of job " + job, weight, Range.above(0, 1e9));
     }
 

@@ -103,12 +103,12 @@ public enum SpreadRule {
         double spread = surfaceC - dewPoint.celsius();
         // A billionth of a kelvin: 62.69 degrees Fahrenheit read as kelvin must not miss its own limit by a rounding.
         boolean fine = spread >= marginK - 1e-9;
-        Verdict.Level level = fine ? Verdict.Level.FINE : spread > 0 ? Verdict.Level.WARNING : Verdict.Level.REFUSED;
+        Verdict.Level level = fine ? Verdict.Level.FINE : spread > 1e-9 ? Verdict.Level.WARNING : Verdict.Level.REFUSED;
         String reason = String.format(Locale.ROOT,
                 "the surface at %s °C is %s K %s the dew point of %s °C; %s asks for %s K above it",
                 Print.fixed(surfaceC, 2),
                 Print.fixed(Math.abs(spread), 2),
-                spread > 0 ? "above" : "below",
+                spread > 1e-9 ? "above" : spread < -1e-9 ? "below" : "at",
                 Print.fixed(dewPoint.celsius(), 2),
                 "the " + title,
                 Print.fixed(marginK, 2));

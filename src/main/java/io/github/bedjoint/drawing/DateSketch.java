@@ -54,7 +54,7 @@ final class DateSketch {
     Drawing drawing() {
         double rows = HEAD + dates.slots().size() * ROW;
         Legend legend = legend();
-        return new Drawing("Days of the job", description(), WIDTH, rows + 28 + legend.height(WIDTH), svg -> {
+        return new Drawing("Days of the job", description(), WIDTH, rows + 28 + legend.height(), svg -> {
             days(svg, rows);
             for (int i = 0; i < dates.slots().size(); i++) {
                 row(svg, dates.slots().get(i), HEAD + i * ROW);

@@ -55,13 +55,13 @@ final class JointSketch {
         }
         double bars = tops[sections.size()];
         Legend legend = sections.isEmpty() ? new Legend() : new Legend().with(JointSketch::filmMark, how());
-        double height = bars + legend.height(WIDTH) + 20 + 3 * ROW + 24;
+        double height = bars + legend.height() + 20 + 3 * ROW + 24;
         return new Drawing("Does the film follow?", description(), WIDTH, height, svg -> {
             for (int i = 0; i < sections.size(); i++) {
                 section(svg, sections.get(i), tops[i], name(i));
             }
             legend.draw(svg, 0, bars, WIDTH);
-            stretches(svg, bars + legend.height(WIDTH) + 6);
+            stretches(svg, bars + legend.height() + 6);
         });
     }
 
@@ -126,7 +126,7 @@ final class JointSketch {
     private String how() {
         return switch (outcome) {
             case FITS -> "film: follows the joint";
-            case TIGHT -> "film: dashed where it must slide to follow";
+            case TIGHT -> "film: dashed where it must slide";
             case BRIDGES -> "film: bridges the joint";
         };
     }

@@ -3,7 +3,7 @@ package io.github.bedjoint.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The marks of a drawing in words, one a row, or two where there is room. */
+/** The marks of a drawing in words, one a row, so that a phone shows them without scrolling. */
 final class Legend {
     private static final double SIZE = 12;
     private static final double ROW = 19;
@@ -32,22 +32,15 @@ final class Legend {
         return entries.stream().mapToDouble(entry -> MARK + 8 + Svg.width(entry.words(), SIZE)).max().orElse(0);
     }
 
-    private int columns(double room) {
-        return Math.max(1, Math.min(2, (int) (room / (width() + 16))));
-    }
-
-    double height(double room) {
-        int columns = columns(room);
-        return (entries.size() + columns - 1) / columns * ROW;
+    double height() {
+        return entries.size() * ROW;
     }
 
     void draw(Svg svg, double x, double y, double room) {
-        int columns = columns(room);
         for (int i = 0; i < entries.size(); i++) {
-            double left = x + i % columns * (room / columns);
-            double top = y + i / columns * ROW;
-            entries.get(i).mark().draw(svg, left, top + 2);
-            svg.text(left + MARK + 8, top + 12.5, SIZE, "start", entries.get(i).words());
+            double top = y + i * ROW;
+            entries.get(i).mark().draw(svg, x, top + 2);
+            svg.text(x + MARK + 8, top + 12.5, SIZE, "start", Svg.within(entries.get(i).words(), SIZE, room - MARK - 8));
         }
     }
 }

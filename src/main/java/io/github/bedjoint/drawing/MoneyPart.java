@@ -30,15 +30,15 @@ final class MoneyPart {
     }
 
     private void costs() {
-        Table table = page.table("Lines and price", "Line", ">Quantity", ">Rate", ">Amount");
+        Table table = page.table("Lines and price", "Line", ">Amount", ">Quantity", ">Rate");
         for (CostLine line : price.lines()) {
-            table.row(List.of(line.working()), line.title(), line.rate().measure().print(line.quantity(), page.style), line.rate().toString(),
-                    line.amount().toString());
+            table.row(List.of(line.working()), line.title(), line.amount().toString(), line.rate().measure().print(line.quantity(), page.style),
+                    line.rate().toString());
         }
-        table.total("Direct cost", "", "", price.direct().toString());
-        table.row("Overhead", "", "", price.overhead().toString());
-        table.row("Contingency", "", "", price.contingency().toString());
-        table.total("Cost", "", "", price.cost().toString());
+        table.total("Direct cost", price.direct().toString(), "", "");
+        table.row("Overhead", price.overhead().toString(), "", "");
+        table.row("Contingency", price.contingency().toString(), "", "");
+        table.total("Cost", price.cost().toString(), "", "");
         steps(table, 2);
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.cost(price));
@@ -48,26 +48,26 @@ final class MoneyPart {
         page.out.close().close();
     }
 
-    /** The steps from the price to the total, with empty cells between words and amount. */
-    private void steps(Table table, int between) {
-        row(table, between, price.isMinimum() ? "Price, the minimum" : "Price", price.list());
+    /** The steps from the price to the total, with empty cells after the amount. */
+    private void steps(Table table, int after) {
+        row(table, after, price.isMinimum() ? "Price, the minimum" : "Price", price.list());
         if (!price.net().equals(price.list())) {
-            row(table, between, "Price after discount", price.net());
+            row(table, after, "Price after discount", price.net());
         }
-        row(table, between, "Tax", price.tax());
-        table.total(cells(between, "Total", price.total()));
+        row(table, after, "Tax", price.tax());
+        table.total(cells(after, "Total", price.total()));
         table.end();
     }
 
-    private static void row(Table table, int between, String words, Money amount) {
-        table.row(cells(between, words, amount));
+    private static void row(Table table, int after, String words, Money amount) {
+        table.row(cells(after, words, amount));
     }
 
-    private static String[] cells(int between, String words, Money amount) {
-        String[] cells = new String[between + 2];
+    private static String[] cells(int after, String words, Money amount) {
+        String[] cells = new String[after + 2];
         Arrays.fill(cells, "");
         cells[0] = words;
-        cells[between + 1] = amount.toString();
+        cells[1] = amount.toString();
         return cells;
     }
 }

@@ -66,7 +66,7 @@ final class RollSketch {
     Drawing drawing() {
         Legend legend = legend();
         double bars = plan.rolls().stream().mapToDouble(roll -> HEAD + bar(roll) + BELOW).sum();
-        double height = bars + 4 + ScaleBar.height() + legend.height(WIDTH);
+        double height = bars + 4 + ScaleBar.height() + legend.height();
         return new Drawing(title + ": how the rolls are cut", description(), WIDTH, height, svg -> {
             double y = 0;
             for (int i = 0; i < plan.rolls().size(); i++) {

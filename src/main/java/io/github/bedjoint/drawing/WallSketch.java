@@ -55,7 +55,7 @@ final class WallSketch {
         double width = Math.max(Math.max(LEAST_WIDTH, LEFT + sheet.width() + RIGHT), Math.min(WIDEST, legend.width()));
         double below = TOP + sheet.height() + 34;
         double bar = ScaleBar.height();
-        double height = below + bar + legend.height(width) + 4;
+        double height = below + bar + legend.height() + 4;
         return new Drawing("Elevation of " + wall.name(), description(), width, height, svg -> {
             film(svg);
             openings(svg);

@@ -161,6 +161,10 @@ final class Fields {
         return has(name) ? Optional.of(object(name, reader)) : Optional.empty();
     }
 
+    List<JsonNode> nodes(String name) {
+        return list(name, node -> node);
+    }
+
     <T> List<T> list(String name, Function<JsonNode, T> reader) {
         JsonNode field = get(name);
         if (field.items() == null) {

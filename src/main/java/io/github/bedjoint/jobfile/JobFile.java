@@ -53,8 +53,20 @@ public final class JobFile {
      * @throws RefusedException if it is not a job file or one of its values cannot be accepted
      */
     public static Job read(Reader text) throws IOException {
+        return document(text).job();
+    }
+
+    /**
+     * Reads a job and the ranges of its inputs. Ranges need the optional library Commons Statistics, a job alone does not.
+     *
+     * @param text a job file; read to its end and closed
+     * @return the job and its ranges
+     * @throws IOException if reading fails
+     * @throws RefusedException if it is not a job file or one of its values cannot be accepted
+     */
+    public static JobDocument document(Reader text) throws IOException {
         try {
-            return Fields.whole(JsonNode.read(withoutMark(text)), JobReader::job);
+            return Fields.whole(JsonNode.read(withoutMark(text)), JobDocument::read);
         } catch (CharacterCodingException e) {
             throw new RefusedException("job file", "not UTF-8", "must be a text in UTF-8", "Maybe it was saved in another encoding.");
         }

@@ -1,8 +1,10 @@
 package io.github.bedjoint.jobfile;
 
-import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -28,7 +30,7 @@ public final class JobLine {
      */
     public static String answer(long number, String json, UnitStyle style) {
         try {
-            JobResult result = JobResult.of(JobCost.of(JobFile.parse(json))).withUnits(style);
+            JobResult result = JobResult.of(JobFile.document(new StringReader(json))).withUnits(style);
             return Json.line(out -> {
                 out.writeStartObject();
                 out.writeNumberField("line", number);
@@ -39,6 +41,8 @@ public final class JobLine {
             });
         } catch (RefusedException e) {
             return refusal(number, json, e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -2,6 +2,7 @@ package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Working;
 import java.io.IOException;
@@ -21,11 +22,13 @@ public final class JobResult {
     private final JobCost cost;
     private final UnitStyle style;
     private final @Nullable Working working;
+    private final @Nullable RiskResult spread;
 
-    private JobResult(JobCost cost, UnitStyle style, @Nullable Working working) {
+    private JobResult(JobCost cost, UnitStyle style, @Nullable Working working, @Nullable RiskResult spread) {
         this.cost = cost;
         this.style = style;
         this.working = working;
+        this.spread = spread;
     }
 
     /**
@@ -35,7 +38,18 @@ public final class JobResult {
      * @return the result
      */
     public static JobResult of(JobCost cost) {
-        return new JobResult(cost, UnitStyle.METRIC, null);
+        return new JobResult(cost, UnitStyle.METRIC, null, null);
+    }
+
+    /**
+     * The result of all that a job file holds: the job costed, and its figures' spread where it gives ranges.
+     *
+     * @param document what was read
+     * @return the result
+     */
+    public static JobResult of(JobDocument document) {
+        JobResult alone = of(JobCost.of(document.job()));
+        return document.ranges().map(ranges -> alone.withRanges(ranges.run())).orElse(alone);
     }
 
     /**
@@ -45,7 +59,7 @@ public final class JobResult {
      * @return a new result
      */
     public JobResult withUnits(UnitStyle other) {
-        return new JobResult(cost, other, working);
+        return new JobResult(cost, other, working, spread);
     }
 
     /**
@@ -55,7 +69,17 @@ public final class JobResult {
      * @return a new result
      */
     public JobResult withWorking(Working shown) {
-        return new JobResult(cost, style, shown);
+        return new JobResult(cost, style, shown, spread);
+    }
+
+    /**
+     * The same with the spread of the job's figures in the field {@code ranges}.
+     *
+     * @param result what {@link JobRanges#run} gave
+     * @return a new result
+     */
+    public JobResult withRanges(RiskResult result) {
+        return new JobResult(cost, style, working, result);
     }
 
     /**
@@ -83,6 +107,10 @@ public final class JobResult {
     void object(JsonGenerator json) throws IOException {
         json.writeStartObject();
         new ResultWriter(json, cost, style).write();
+        if (spread != null) {
+            json.writeFieldName("ranges");
+            new RangesWriter(json).write(spread);
+        }
         if (working != null) {
             json.writeFieldName("working");
             new WorkingWriter(json, style).write(Objects.requireNonNull(working), null);

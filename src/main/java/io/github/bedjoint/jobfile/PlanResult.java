@@ -146,14 +146,10 @@ public record PlanResult(RollPlan plan, StockList stock) {
             int place = 0;
             for (String piece : roll.pieces()) {
                 place++;
-                table.append(number).append(',').append(cell(roll.stockId())).append(',').append(place).append(',').append(cell(piece)).append('\n');
+                table.append(number).append(',').append(CsvTable.defused(roll.stockId())).append(',').append(place).append(',').append(CsvTable.defused(piece)).append('\n');
             }
         }
         return table.toString();
-    }
-
-    private static String cell(String text) {
-        return CsvTable.field(!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text);
     }
 
     private BigDecimal amount(long minor) {

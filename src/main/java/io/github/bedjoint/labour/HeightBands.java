@@ -2,6 +2,7 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
@@ -135,7 +136,7 @@ public final class HeightBands {
                 total += area;
             }
         }
-        Door.areaM2("area reached", Door.area(total), Range.above(0, 100_000));
+        Door.in(Measure.AREA, total, "area reached", Range.above(0, 100_000));
         return Reach.mixed(parts, source);
     }
 

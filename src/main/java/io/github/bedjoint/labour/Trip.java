@@ -1,6 +1,7 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.working.Source;
 import java.util.List;
@@ -70,9 +71,9 @@ public record Trip(Purpose purpose, int count, int people, double travelS, doubl
     public Trip {
         Door.count("trips for " + purpose, count, 1, 100);
         Door.count("people on the trip for " + purpose, people, 1, 50);
-        Door.timeS("travel for " + purpose, Door.time(travelS), DAY);
-        Door.timeS("time on site for " + purpose, Door.time(onSiteS), DAY);
-        Door.timeS("wait at the trip for " + purpose, Door.time(waitS), Range.closed(0, 50 * 366 * 86_400.0));
+        Door.in(Measure.TIME, travelS, "travel for " + purpose, DAY);
+        Door.in(Measure.TIME, onSiteS, "time on site for " + purpose, DAY);
+        Door.in(Measure.TIME, waitS, "wait at the trip for " + purpose, Range.closed(0, 50 * 366 * 86_400.0));
         tasks = List.copyOf(tasks);
     }
 

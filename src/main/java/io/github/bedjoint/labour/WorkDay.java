@@ -1,6 +1,7 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
@@ -24,8 +25,8 @@ public record WorkDay(double shiftS, double travelS, boolean inShift) {
      * @throws io.github.bedjoint.units.RefusedException if one cannot be accepted
      */
     public WorkDay {
-        Door.timeS("shift", Door.time(shiftS), Range.above(0, DAY_S));
-        Door.timeS("travel", Door.time(travelS), Range.closed(0, DAY_S));
+        Door.in(Measure.TIME, shiftS, "shift", Range.above(0, DAY_S));
+        Door.in(Measure.TIME, travelS, "travel", Range.closed(0, DAY_S));
     }
 
     /**

@@ -60,7 +60,7 @@ final class Division {
         List<Run> runs = Run.cover(regions, lap, reach());
         List<Strip> strips = new ArrayList<>();
         for (Run run : runs) {
-            Optional<List<Strip>> row = Strip.in(run, fit, limits.least(lap));
+            Optional<List<Strip>> row = Strip.in(run, fit, limits.least(lap), film.mostOverlapSteps());
             if (row.isEmpty()) {
                 return none("one panel of " + run.count() + " would be narrower on the wall than " + cut(limits.least(lap))
                         + ", even with all of equal width");

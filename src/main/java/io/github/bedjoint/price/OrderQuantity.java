@@ -6,6 +6,7 @@ import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
+import java.util.List;
 import org.joda.money.Money;
 
 /**
@@ -75,7 +76,7 @@ public record OrderQuantity(int needed, int least, int inCarton) implements Expl
     @Override
     public Working working() {
         return needed == 0
-                ? Working.group(ORDERED.title(), java.util.List.of()).noting("Nothing is needed, so nothing is ordered.")
+                ? Working.group(ORDERED.title(), List.of()).noting("Nothing is needed, so nothing is ordered.")
                 : Working.of(ORDERED, ordered(), needed, inCarton, least);
     }
 }

@@ -12,6 +12,7 @@ import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import org.joda.money.BigMoney;
@@ -86,7 +87,7 @@ public final class ServiceCost implements Explained {
         BigDecimal paid = amount.getAmount();
         return Working.group(
                         "Cost of a square metre",
-                        java.util.List.of(
+                        List.of(
                                 Working.of(PER_AREA, perArea().perInner().doubleValue(), paid, areaM2),
                                 Working.of(PER_AREA_AND_YEAR, perAreaAndYear().perInner().doubleValue(), paid, areaM2, years)))
                 .in(amount.getCurrencyUnit());

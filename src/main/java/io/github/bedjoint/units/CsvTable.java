@@ -109,6 +109,16 @@ public final class CsvTable {
         return StringUtils.containsAny(text, ',', '"', '\n', '\r') || text.startsWith("#") ? '"' + text.replace("\"", "\"\"") + '"' : text;
     }
 
+    /**
+     * A text as a field for people who open the table in a spreadsheet: what begins like a formula is defused by an apostrophe.
+     *
+     * @param text the text
+     * @return the field
+     */
+    public static String defused(String text) {
+        return field(!text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text);
+    }
+
     /** A row of a table. */
     public static final class Row {
         private final String table;

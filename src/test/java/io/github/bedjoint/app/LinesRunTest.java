@@ -19,6 +19,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class LinesRunTest {
+    private static final Progress SILENT = new Progress(new PrintWriter(OutputStream.nullOutputStream()), false);
+
     private static String job(String name) {
         try {
             return Files.readString(Path.of("docs", "jobs", name + ".json")).lines().map(String::strip).reduce("", String::concat);
@@ -30,7 +32,7 @@ class LinesRunTest {
     private static List<String> run(String input) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PrintWriter out = new PrintWriter(bytes, false, StandardCharsets.UTF_8)) {
-            assertThat(new LinesRun(new StringReader(input), out, UnitStyle.METRIC).run()).isZero();
+            assertThat(new LinesRun(new StringReader(input), out, SILENT, UnitStyle.METRIC).run()).isZero();
         }
         String text = bytes.toString(StandardCharsets.UTF_8);
         assertThat(text.isEmpty() || text.endsWith("\n")).isTrue();
@@ -88,7 +90,7 @@ class LinesRunTest {
             }
         };
         String many = (job("reading-room") + "\n").repeat(100);
-        assertThat(new LinesRun(new StringReader(many), new PrintWriter(broken, true), UnitStyle.METRIC).run()).isEqualTo(1);
+        assertThat(new LinesRun(new StringReader(many), new PrintWriter(broken, true), SILENT, UnitStyle.METRIC).run()).isEqualTo(1);
     }
 
     @Test
@@ -103,5 +105,16 @@ class LinesRunTest {
         assertThat(code).isZero();
         assertThat(out.toString(StandardCharsets.UTF_8)).contains("USD 11642.31").endsWith("}\n");
         assertThat(err.size()).isZero();
+    }
+
+    @Test
+    void done_whileWatched_countsOnOneLine() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Progress progress = new Progress(new PrintWriter(bytes, true, StandardCharsets.UTF_8), true);
+        for (int i = 1; i <= 250; i++) {
+            progress.done(i);
+        }
+        progress.end(250);
+        assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo("\r100 jobs\r200 jobs\r250 jobs" + System.lineSeparator());
     }
 }

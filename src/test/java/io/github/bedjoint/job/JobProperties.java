@@ -62,8 +62,13 @@ class JobProperties {
     void cost_sameJobInFeet_isTheSameToTheCent(@ForAll long seed) {
         JobCost metric = cost(RandomJobs.tree(seed, UnitStyle.METRIC));
         JobCost imperial = cost(RandomJobs.tree(seed, UnitStyle.IMPERIAL));
-        Statistics.label("job").collect(metric.isPriced() ? metric.isPossible() ? "possible" : "refused" : "impossible");
         assertThat(exact(imperial)).isEqualTo(exact(metric));
+    }
+
+    /** At 100 % humidity the dew point is the air's temperature: a surface as warm as the air is at it, in Celsius and in Fahrenheit. */
+    @net.jqwik.api.Example
+    void cost_surfaceAtTheDewPointInFahrenheit_isTheSame() {
+        cost_sameJobInFeet_isTheSameToTheCent(69);
     }
 
     @Property

@@ -37,7 +37,7 @@ class JobWorkingProperties {
             "rolls\\.(coverage|drops-per-roll|area-division)", // of one roll and one length, for who asks
             "schedule\\.(three-point-.*|lead-time)", "labour\\..*-learned",
             "texture\\.(bed-length|head-length|unit-count|variance.*|take-up|stretch-left|.*uncertainty)", // counts and uncertainty on demand
-            "texture\\.(face-stretch|local-stretch|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
+            "texture\\.(face-stretch|local-stretch.*|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
             "texture\\.(grid.*|profile.*|profiles|sa|sq|sdq|sdr|spots.*|stepped)" // measured surfaces, which few jobs have
             ));
 

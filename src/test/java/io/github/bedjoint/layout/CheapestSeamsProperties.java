@@ -119,7 +119,8 @@ class CheapestSeamsProperties {
     @Property(tries = 200)
     void best_first_isThePlan_andTheyAscend(@ForAll long seed) {
         List<PanelLayout> best = planner(seed).best(wall(seed), FILM, 4);
-        assertThat(cost(best.get(0))).isEqualTo(cost(planner(seed).plan(wall(seed), FILM)));
+        // The two searches add the same costs in another order; a millionth of a coin is no difference.
+        assertThat(cost(best.get(0))).isCloseTo(cost(planner(seed).plan(wall(seed), FILM)), within(1e-6));
         for (int i = 1; i < best.size(); i++) {
             assertThat(best.get(i).cost()).isGreaterThanOrEqualTo(best.get(i - 1).cost() - 1e-9);
         }

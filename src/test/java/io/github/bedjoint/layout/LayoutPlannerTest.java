@@ -122,6 +122,24 @@ class LayoutPlannerTest {
         assertThat(odd.panels()).extracting(Panel::cutWidthSteps).startsWith(100_890L, 100_889L).endsWith(100_889L);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        // Three panels of 1 m with overlaps of 20 mm reach 2.96. To 2.93: 30 mm to spare, 15 for each overlap.
+        "2.93,      35,      35,      1000",
+        // To 2.95 and a step of 12.5 um less: 801 steps to spare, 401 and 400.
+        "2.9499875, 25.0125, 25,      1000",
+        // To 2.8: overlaps of 50 mm at most, so the last panel is trimmed to 2.8 - 1.9.
+        "2.8,       50,      50,      900"
+    })
+    void plan_widerOverlaps_shareWhatIsToSpare(double width, double first, double second, double last) {
+        PanelLayout layout = DROPS.withFit(Fit.WIDER_OVERLAPS).plan(Wall.rectangle("w", m(width), m(2)), METRE);
+        assertThat(layout.seams()).extracting(Seam::overlapSteps).containsExactly(mm(first), mm(second));
+        assertThat(layout.panels()).extracting(Panel::cutWidthSteps).containsExactly(mm(1000), mm(1000), mm(last));
+        assertThat(layout.overlapM2()).isEqualTo(2 * (first + second) / 1000, EXACT);
+        assertThat(layout.places().visibleM2()).isEqualTo(2 * width, EXACT);
+        WorkingCheck.check(layout.working());
+    }
+
     @Test
     void plan_gable_cutsToTheHighestPointInTheStrip() {
         // Eaves 3 m, ridge 5 m at 4 m: slope 1/2. Panels end at 1.00, 1.98, 2.96, 3.94, 4.92 ...: 3 + 1/2 of that until the ridge
