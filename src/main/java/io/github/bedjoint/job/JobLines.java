@@ -38,7 +38,7 @@ final class JobLines {
         materials.consumables().forEach(used ->
                 lines.add(CostLine.ofInner(LineKind.CONSUMABLES, used.title(), plan.areas().visibleM2(), used.price(), rounding)));
         materials.coatings().forEach(used -> lines.add(CostLine.ofInner(
-                LineKind.CONSUMABLES, used.coating().name(), used.coating().volumeM3(plan.areas().developedM2()), used.price(), rounding)));
+                LineKind.CONSUMABLES, used.coating().name(), used.coating().volumeM3(plan.developedM2()), used.price(), rounding)));
         hours(LineKind.PRODUCTION_LABOUR, labour.productionPaidS(), job.productionRate());
         hours(LineKind.SITE_LABOUR, labour.sitePaidS(), job.siteRate());
         lines.addAll(job.extras());

@@ -9,6 +9,7 @@ import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Steps;
@@ -38,6 +39,7 @@ public final class JobPlan {
     private final List<WorkPlace> places;
     private final List<String> reasons;
     private final double printedM2;
+    private final double developedM2;
     private final double openedM;
 
     private JobPlan(Job job) {
@@ -61,10 +63,11 @@ public final class JobPlan {
                 : LabourJob.places(job, layouts, areas, plan, account, Optional.ofNullable(runs));
         this.reasons = List.copyOf(found);
         this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+        this.developedM2 = areas.developedM2();
         this.openedM = plan == null ? 0 : opened(plan);
     }
 
-    private JobPlan(JobPlan other, List<WorkPlace> places) {
+    private JobPlan(JobPlan other, List<WorkPlace> places, double developedM2) {
         this.job = other.job;
         this.layouts = other.layouts;
         this.areas = other.areas;
@@ -74,6 +77,7 @@ public final class JobPlan {
         this.places = places;
         this.reasons = other.reasons;
         this.printedM2 = other.printedM2;
+        this.developedM2 = developedM2;
         this.openedM = other.openedM;
     }
 
@@ -106,11 +110,12 @@ public final class JobPlan {
     public JobPlan withAreaRatio(String wall, double ratio) {
         Wall changed = job.survey().wall(wall);
         double factor = Door.number("area ratio of " + wall, ratio, RATIO) / changed.surface().areaRatio();
+        double before = areas.walls().stream().filter(one -> one.wall().name().equals(wall)).mapToDouble(WallAreas::developedM2).sum();
         List<WorkPlace> other = new ArrayList<>();
         for (WorkPlace place : places) {
             other.add(place.name().equals(wall) ? WorkPlace.of(wall, along(place.amounts(), factor)) : place);
         }
-        return new JobPlan(this, List.copyOf(other));
+        return new JobPlan(this, List.copyOf(other), developedM2 + before * (factor - 1));
     }
 
     private static Amounts along(Amounts amounts, double factor) {
@@ -182,6 +187,10 @@ public final class JobPlan {
 
     List<WorkPlace> places() {
         return places;
+    }
+
+    double developedM2() {
+        return developedM2;
     }
 
     double printedM2() {

@@ -9,6 +9,7 @@ import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.texture.TakeUp;
+import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Verdict;
@@ -17,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Test;
 
 /** Film fed in, coatings and the texture's uncertainty on a demo job. */
@@ -72,6 +74,27 @@ class TakeUpJobTest {
         assertThat(cost.areas().contact()).isEqualTo(cost.areas().developed());
         assertThat(cost.working("film.coating")).isPresent();
         WorkingCheck.check(cost.working());
+    }
+
+    @Test
+    void figures_withAnotherAreaRatio_takeMorePrimer() throws IOException {
+        Job bare = brickFront();
+        String wall = bare.survey().walls().get(0).name();
+        PriceRate<Volume> price = Read.pricePerVolume(bare.rules().currency() + " 10/L");
+        Job job = bare.toBuilder()
+                .materials(bare.materials().withCoating(Coating.of("Primer", Read.volumePerArea("100 mL/m2")), price))
+                .build();
+        // 0.1 L at 10 for each square metre: a whole more of the visible area, at one more in the ratio, costs as much as its number.
+        double visible = JobCost.of(job).areas().walls().get(0).visible().getValue().doubleValue();
+        double ratio = bare.survey().walls().get(0).surface().areaRatio();
+        double primed = cost(job, wall, ratio + 1) - cost(job, wall, ratio);
+        double unprimed = cost(bare, wall, ratio + 1) - cost(bare, wall, ratio);
+        assertThat(primed - unprimed).isCloseTo(visible, within(0.02));
+        assertThat(cost(job, wall, ratio)).isEqualTo(JobCost.of(job).price().direct().getAmount().doubleValue());
+    }
+
+    private static double cost(Job job, String wall, double ratio) {
+        return JobWork.of(job, JobPlan.of(job).withAreaRatio(wall, ratio), days -> 0).price().direct().getAmount().doubleValue();
     }
 
     @Test
