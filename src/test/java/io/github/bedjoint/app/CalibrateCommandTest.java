@@ -2,11 +2,7 @@ package io.github.bedjoint.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,16 +42,10 @@ class CalibrateCommandTest {
         args[0] = "calibrate";
         args[1] = log.toString();
         System.arraycopy(options, 0, args, 2, options.length);
-        ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-        ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-        int code = Main.run(
-                new ByteArrayInputStream(new byte[0]),
-                new PrintStream(outBytes, true, StandardCharsets.UTF_8),
-                new PrintStream(errBytes, true, StandardCharsets.UTF_8),
-                args);
-        out = outBytes.toString(StandardCharsets.UTF_8);
-        err = errBytes.toString(StandardCharsets.UTF_8);
-        return code;
+        Run run = Run.of(args);
+        out = run.out();
+        err = run.err();
+        return run.code();
     }
 
     /** R: 0.322437396 h/m2 (0.030999522), 0.149687277 h/m (0.050889583), 0.734575637 h (0.113378712). */

@@ -8,7 +8,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -95,16 +94,11 @@ class LinesRunTest {
 
     @Test
     void lines_throughTheCommand_readStandardInput() {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(
-                new ByteArrayInputStream((job("block-gable") + "\n").getBytes(StandardCharsets.UTF_8)),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                "cost", "-", "--lines", "--units", "imperial");
-        assertThat(code).isZero();
-        assertThat(out.toString(StandardCharsets.UTF_8)).contains("USD 11642.31").endsWith("}\n");
-        assertThat(err.size()).isZero();
+        Run run = Run.of(
+                new ByteArrayInputStream((job("block-gable") + "\n").getBytes(StandardCharsets.UTF_8)), "cost", "-", "--lines", "--units", "imperial");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("USD 11642.31").endsWith("}\n");
+        assertThat(run.err()).isEmpty();
     }
 
     @Test

@@ -28,20 +28,12 @@ class MainTest {
     @TempDir
     private Path folder;
 
-    /** What a run left behind. */
-    private record Run(int code, String out, String err) {}
-
     private static Run run(String... args) {
-        return run(new ByteArrayInputStream(new byte[0]), args);
+        return Run.of(args);
     }
 
     private static Run run(InputStream in, String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(in, new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), args);
-        Run run = new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        assertThat(run.out() + run.err()).as("no stack trace").doesNotContain("\tat ").doesNotContain("Exception in");
-        return run;
+        return Run.of(in, args);
     }
 
     private String changed(Path file, String path, Object value) throws IOException {

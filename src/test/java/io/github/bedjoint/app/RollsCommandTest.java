@@ -2,11 +2,7 @@ package io.github.bedjoint.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -36,16 +32,10 @@ class RollsCommandTest {
         args[1] = cuts.toString();
         args[2] = stock.toString();
         System.arraycopy(options, 0, args, 3, options.length);
-        ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-        ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-        int code = Main.run(
-                new ByteArrayInputStream(new byte[0]),
-                new PrintStream(outBytes, true, StandardCharsets.UTF_8),
-                new PrintStream(errBytes, true, StandardCharsets.UTF_8),
-                args);
-        out = outBytes.toString(StandardCharsets.UTF_8);
-        err = errBytes.toString(StandardCharsets.UTF_8);
-        return code;
+        Run run = Run.of(args);
+        out = run.out();
+        err = run.err();
+        return run.code();
     }
 
     /** By hand: 10 m rolls hold three panels of 3.05 m with or without lead and tail; two of them cost 396, one of 25 m 420. */
