@@ -15,12 +15,14 @@ import io.github.bedjoint.working.Working;
  * @param stretch mean stretch of the surface in that direction, a share of length
  */
 public record Feed(double share, double stretch) {
+    private static final double FORGIVEN = 1e-6;
+
     /** Film fed in on a length of wall, in whole steps; less than a millionth of one is none. */
     public static final Formula FED = Formula.of(
-            "layout.take-up", "Film fed in", new Symbol("f", Measure.STEPS, "film fed in"), "ceil(s * u * e - 0.000001)",
+            "layout.take-up", "Film fed in", new Symbol("f", Measure.STEPS, "film fed in"), "ceil(s * u * e - d)",
             Source.geometry("the share fed in of the extra length along the texture"),
             new Symbol("s", Measure.STEPS, "length on the wall"), Symbol.number("u", "share fed in"),
-            Symbol.number("e", "mean stretch in that direction"));
+            Symbol.number("e", "mean stretch in that direction"), new Symbol("d", Measure.STEPS, "a millionth of a step, forgiven"));
     /** Length of wall that a length of film covers when film is fed in all along it, in whole steps. */
     public static final Formula REACH = Formula.of(
             "layout.reach", "Reach on the wall", new Symbol("p", Measure.STEPS, "wall that the film covers"), "floor(l / (1 + u * e))",
@@ -38,7 +40,7 @@ public record Feed(double share, double stretch) {
 
     /** By {@link #FED}. */
     long fedSteps(long wallSteps) {
-        return (long) Math.ceil(wallSteps * share * stretch - 1e-6);
+        return (long) Math.ceil(wallSteps * share * stretch - FORGIVEN);
     }
 
     /** By {@link #REACH}. */
@@ -57,7 +59,7 @@ public record Feed(double share, double stretch) {
 
     /** How the film fed in came about, or nothing where there is none. */
     Working[] workings(long wallSteps) {
-        return isNone() ? new Working[0] : new Working[] {Working.of(FED, fedSteps(wallSteps), wallSteps, share, stretch)};
+        return isNone() ? new Working[0] : new Working[] {Working.of(FED, fedSteps(wallSteps), wallSteps, share, stretch, FORGIVEN)};
     }
 
     Working reachWorking(long filmSteps) {

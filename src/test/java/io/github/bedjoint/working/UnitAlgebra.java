@@ -1,5 +1,6 @@
 package io.github.bedjoint.working;
 
+import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.ShopUnits;
 import java.util.List;
 import java.util.Map;
@@ -63,6 +64,10 @@ record UnitAlgebra(Map<String, Unit<?>> units) implements Expression.Algebra<Uni
     public Walked call(String function, List<Walked> arguments) {
         if (SAME.contains(function)) {
             return same(arguments);
+        }
+        // Steps are counted, so they can be made whole; any other unit cannot.
+        if ((function.equals("ceil") || function.equals("floor")) && equal(arguments.get(0).unit(), Measure.STEPS.unit())) {
+            return new Walked(arguments.get(0).unit(), "");
         }
         if (PLAIN.contains(function)) {
             arguments.forEach(argument -> {
