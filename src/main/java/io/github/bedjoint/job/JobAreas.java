@@ -107,13 +107,17 @@ public final class JobAreas implements Explained {
     }
 
     /**
-     * Wall that the adhesive touches where the film follows the texture: the developed area. Where film bridges it touches less, which
-     * the verdict of {@link io.github.bedjoint.survey.Follow} says.
+     * What the adhesive touches where the film follows the texture: the developed area and the film turned around corners, into reveals and
+     * tucked at the ground. Where film bridges it touches less, which the verdict of {@link io.github.bedjoint.survey.Follow} says.
      *
      * @return the area
      */
     public Quantity<Area> contact() {
-        return Door.area(developedM2);
+        return Door.area(contactM2());
+    }
+
+    private double contactM2() {
+        return walls.stream().mapToDouble(WallAreas::contactM2).sum();
     }
 
     double visibleM2() {
@@ -142,7 +146,7 @@ public final class JobAreas implements Explained {
                 total(VISIBLE, visibleM2, WallAreas::visibleM2).because(walls.stream().map(WallAreas::working).toArray(Working[]::new)),
                 total(MEASURED, measuredM2, WallAreas::measuredM2),
                 total(DEVELOPED, developedM2, WallAreas::developedM2),
-                total(CONTACT, developedM2, WallAreas::developedM2),
+                total(CONTACT, contactM2(), WallAreas::contactM2),
                 Working.sum(HEATED, heatedM2, heated.stream().map(HeatedArea::areaM2).toList())
                         .because(heated.stream().map(HeatedArea::working).toArray(Working[]::new)),
                 Working.group("Edges", walls.stream().map(wall -> wall.edges().working()).toList())));

@@ -86,6 +86,14 @@ final class JobVerdicts {
                 }
             }
         }
+        if (job.siteRate().isEmpty() || job.productionRate().isEmpty()) {
+            verdicts.add(new Verdict(Verdict.Level.CAUTION, "price: labour", "hours are worked out but not charged, since the job gives no"
+                    + " hourly rates", Source.shop("rates given with the job")));
+        }
+        if (job.site().isEmpty()) {
+            verdicts.add(new Verdict(Verdict.Level.CAUTION, "site", "nothing is known of it, so nothing was checked: substrate, paint, damp,"
+                    + " temperatures", Source.shop("site given with the job")));
+        }
         return verdicts;
     }
 

@@ -95,6 +95,7 @@ final class ResultWriter {
         number("measuredM2", cost.areas().measured().getValue());
         number("developedM2", cost.areas().developed().getValue());
         number("heatedM2", cost.areas().heated().getValue());
+        number("contactM2", cost.areas().contact().getValue());
         json.writeArrayFieldStart("walls");
         for (WallAreas wall : cost.areas().walls()) {
             json.writeStartObject();

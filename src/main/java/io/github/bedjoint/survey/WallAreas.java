@@ -52,6 +52,13 @@ public final class WallAreas implements Explained {
             Source.standard("ISO 25178-2: developed area ratio r = 1 + Sdr"), VISIBLE_AREA,
             Symbol.number("r", "developed area ratio of the surface"));
 
+    /** What the adhesive has to hold on. */
+    public static final Formula CONTACT = Formula.of(
+            "survey.contact-area", "Adhesive contact area of film that follows the texture",
+            new Symbol("A_k", Measure.AREA, "adhesive contact area"), "A_d + A_u",
+            Source.geometry("the visible area along the texture and the film turned beyond the wall, which lies on smooth ground"),
+            new Symbol("A_d", Measure.AREA, "developed area"), new Symbol("A_u", Measure.AREA, "film turned beyond the wall"));
+
     private final Wall wall;
     private final DeductionRule rule;
     private final List<Double> outlineTerms;
@@ -159,6 +166,16 @@ public final class WallAreas implements Explained {
     }
 
     /**
+     * What the adhesive holds on where the film follows: the developed area and the film turned beyond the wall.
+     *
+     * @return square metres
+     * @see #CONTACT
+     */
+    public double contactM2() {
+        return developedM2 + edges.turnedM2();
+    }
+
+    /**
      * Length of ground edge less the doors that stand on it.
      *
      * @return the length
@@ -215,6 +232,7 @@ public final class WallAreas implements Explained {
         Working developed = Working.of(DEVELOPED, developedM2, visibleM2, ratio)
                 .because(visible, wall.surface().working());
         return Working.group("Areas of " + wall.name(), List.of(
-                visible.whose(wall.name()), measured.whose(wall.name()), developed.whose(wall.name()), edges.working()));
+                visible.whose(wall.name()), measured.whose(wall.name()), developed.whose(wall.name()),
+                Working.of(CONTACT, contactM2(), developedM2, edges.turnedM2()).because(developed).whose(wall.name()), edges.working()));
     }
 }

@@ -47,12 +47,20 @@ public final class WallEdges implements Explained {
             Source.practice("edges named in the survey are sealed by the metre"),
             new Symbol("l_i", Measure.LENGTH, "length of an edge that is sealed, less openings"));
 
+    /** Film that lies beyond the wall. */
+    public static final Formula TURNED = Formula.of(
+            "survey.turned-area", "Film turned around corners, tucked at the ground and turned into reveals",
+            new Symbol("A_u", Measure.AREA, "film turned beyond the wall"), "sum(a_i)",
+            Source.geometry("length of the edge or rim times how far the film goes on; bleed that is cut off does not count"),
+            new Symbol("a_i", Measure.AREA, "film beyond an outside corner, a ground edge or a rim"));
+
     private final Wall wall;
     private final Map<Edge.Kind, List<Double>> byKind = new EnumMap<>(Edge.Kind.class);
     private final List<Double> sealed = new ArrayList<>();
     private final List<Double> ground = new ArrayList<>();
     private final List<Double> groundOpenings = new ArrayList<>();
     private final List<Double> rims = new ArrayList<>();
+    private final List<Double> turned = new ArrayList<>();
 
     private WallEdges(Wall wall) {
         this.wall = wall;
@@ -66,6 +74,9 @@ public final class WallEdges implements Explained {
         for (Opening opening : wall.openings()) {
             if (opening.staysOpen()) {
                 rims.add(Steps.toM(rim(opening)));
+                if (opening.turnSteps() > 0) {
+                    turned.add(Steps.toM(rim(opening)) * Steps.toM(opening.turnSteps()));
+                }
             }
         }
     }
@@ -90,6 +101,10 @@ public final class WallEdges implements Explained {
         Objects.requireNonNull(byKind.get(edge.kind())).add(length - out);
         if (edge.sealed()) {
             sealed.add(length - out);
+        }
+        boolean stays = edge.kind() == Edge.Kind.OUTSIDE_CORNER || edge.kind() == Edge.Kind.GROUND;
+        if (stays && edge.extraSteps() > 0) {
+            turned.add((length - out) * Steps.toM(edge.extraSteps()));
         }
         if (edge.kind() == Edge.Kind.GROUND) {
             ground.add(length);
@@ -159,6 +174,16 @@ public final class WallEdges implements Explained {
         return sum(sealed);
     }
 
+    /**
+     * Film that goes on beyond the wall and stays there: around outside corners, tucked at the ground, turned into reveals.
+     *
+     * @return square metres
+     * @see #TURNED
+     */
+    public double turnedM2() {
+        return sum(turned);
+    }
+
     /** Every kind of edge that the wall has, the ground edge, the rims and the edges to be sealed. */
     @Override
     public Working working() {
@@ -173,6 +198,7 @@ public final class WallEdges implements Explained {
                 .whose(wall.name()));
         parts.add(Working.sum(OPENING_RIMS, openingRimsM(), rims).whose(wall.name()));
         parts.add(Working.sum(SEALED, sealedM(), sealed).whose(wall.name()));
+        parts.add(Working.sum(TURNED, turnedM2(), turned).whose(wall.name()));
         return Working.group("Edges of " + wall.name(), parts);
     }
 }
