@@ -139,7 +139,10 @@ final class JointSketch {
         bar(svg, y + 14 + ROW, "asked on the mean, up the wall", takeUp.leftUp(surface), scale);
         bar(svg, y + 14 + 2 * ROW, "asked on the mean, along it", takeUp.leftAlong(surface), scale);
         double x = 1 + film.usableStretch() * scale;
-        svg.line(x, y + 29, x, y + 16 + 3 * ROW, "stroke", Look.INK, "stroke-width", "2.5", "stroke-dasharray", "6 3");
+        // A mark beside each bar rather than one line through all three: it would cross the words between them.
+        for (int row = 0; row < 3; row++) {
+            svg.line(x, y + 29 + row * ROW, x, y + 44 + row * ROW, "stroke", Look.INK, "stroke-width", "2.5");
+        }
         String words = "the film bears " + percent(film.usableStretch());
         double half = Svg.width(words, SIZE) / 2;
         svg.text(Math.min(WIDTH - half, Math.max(half, x)), y + 29 + 3 * ROW, SIZE, "middle", words, Look.BOLD);
