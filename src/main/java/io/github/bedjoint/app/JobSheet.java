@@ -4,6 +4,7 @@ import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
@@ -156,6 +157,10 @@ final class JobSheet {
         }
         rows.row("daily set-up", time(cost.labour().siteDays().setUpPaidS()), "", "");
         rows.row("daily travel", time(cost.labour().siteDays().travelPaidS()), "", "");
+        for (TripTime trip : cost.labour().trips()) {
+            rows.row("travel and stay: " + trip.trip().purpose().words() + (trip.days() == 1 ? "" : ", " + trip.days() + " days"), time(trip.paidS()),
+                    "", "");
+        }
         rows.row("all", time(cost.labour().totalPaidS()), "", "").print(out);
     }
 
