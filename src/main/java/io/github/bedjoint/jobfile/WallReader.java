@@ -29,6 +29,7 @@ final class WallReader {
         }
         wall = f.with(wall, "openings", n -> f.list(n, node -> Fields.whole(node, WallReader::opening)), Wall::withOpenings);
         f.has("accessFactor");
+        f.has("bottom");
         return f.with(wall, "access", n -> f.word(n, Access.class), Wall::withAccess);
     }
 

@@ -13,6 +13,8 @@ import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * By what the time of a task is multiplied at a place because of height and access: the mean of the factors of its parts, weighted by their area. Immutable.
@@ -87,6 +89,15 @@ public final class Reach implements Explained {
      */
     public double factor() {
         return factor;
+    }
+
+    /**
+     * In which ways the place is reached.
+     *
+     * @return the ways that are known; none where one factor was stated
+     */
+    public Set<Access> accesses() {
+        return parts.stream().flatMap(part -> part.access().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     /**
