@@ -1,6 +1,8 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -78,5 +80,12 @@ public final class TripTime implements Explained {
     Working paidWorking() {
         return Working.of(PAID, paidS, trip.count(), trip.people(), trip.travelS(), trip.onSiteS())
                 .whose(trip.purpose().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    /** The paid time and what it is made of. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(paidS, UnitStyle.METRIC) + " paid: " + Print.count(trip.count(), trip.purpose().toString().toLowerCase(Locale.ROOT) + " trip") + ", "
+                + Print.count(trip.people(), "person", "people") + ", travel " + Measure.TIME.print(trip.travelS(), UnitStyle.METRIC) + ", on site " + Measure.TIME.print(elapsedS / trip.count(), UnitStyle.METRIC);
     }
 }
