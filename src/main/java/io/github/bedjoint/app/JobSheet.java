@@ -78,7 +78,7 @@ final class JobSheet {
         rows.row("Panels", Integer.toString(cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum()));
         if (cost.isPriced()) {
             rows.row("Film rolls", Integer.toString(cost.filmPlan().rolls().size()));
-            rows.row("Yield", cost.waste().filmYield().toString());
+            rows.row("Yield", Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %");
             rows.row("Paid hours", time(cost.labour().totalPaidS()) + ", " + Measure.TIME_PER_AREA.print(
                     cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue(), style));
             rows.row("Days on site", Integer.toString(cost.labour().siteDays().days()));
@@ -139,7 +139,7 @@ final class JobSheet {
             }
         });
         rows.row("film opened", area(opened), "100.0 %").print(out);
-        out.append("  Yield ").append(cost.waste().filmYield()).append(", without kept remnants ")
+        out.append("  Yield ").append(Print.fixed(100 * cost.waste().filmYield().share(), 1)).append(" %, without kept remnants ")
                 .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
     }
 
