@@ -10,6 +10,8 @@ import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -135,7 +137,8 @@ public final class AreaUncertainty implements Explained {
     }
 
     private static String plusMinus(double m2, double u, UnitStyle style) {
-        return Measure.AREA.print(m2, style) + " ± " + Measure.AREA.print(u, style);
+        double twoDigits = new BigDecimal(u).round(new MathContext(2)).doubleValue();
+        return Measure.AREA.print(m2, style) + " ± " + Measure.AREA.print(twoDigits, style);
     }
 
     /** The same in metric units. */

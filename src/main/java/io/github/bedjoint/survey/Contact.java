@@ -2,6 +2,7 @@ package io.github.bedjoint.survey;
 
 import io.github.bedjoint.texture.JointAreas;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -73,6 +74,13 @@ public final class Contact implements Explained {
      */
     public double leastM2() {
         return areas.contactM2() - bridgedM2();
+    }
+
+    /** Least contact and joints bridged, in metric units. */
+    @Override
+    public String toString() {
+        return Measure.AREA.print(leastM2(), UnitStyle.METRIC) + " touched at least on " + areas.wall().name() + ", "
+                + Measure.AREA.print(bridgedM2(), UnitStyle.METRIC) + " of joints bridged";
     }
 
     @Override

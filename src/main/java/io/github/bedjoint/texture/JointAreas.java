@@ -1,5 +1,6 @@
 package io.github.bedjoint.texture;
 
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.working.Explained;
 
 /**
@@ -20,4 +21,13 @@ public interface JointAreas extends Explained {
      * @return developed area to the area of the wall, 0 or more
      */
     double upright();
+
+    /**
+     * Both in words.
+     *
+     * @return one line without a full stop
+     */
+    default String describe() {
+        return Print.fixed(level(), 4) + " m² of level joints and " + Print.fixed(upright(), 4) + " m² of upright ones in each m² of wall";
+    }
 }

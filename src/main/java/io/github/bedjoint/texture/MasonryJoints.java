@@ -49,4 +49,9 @@ record MasonryJoints(double ratio, double faceRatio, double lengthM, double heig
                 Working.of(LEVEL, level(), ratio, faceRatio, lengthM, heightM, cellM2, upright()),
                 Working.of(UPRIGHT, upright(), heightM, headM, cellM2)));
     }
+
+    @Override
+    public String toString() {
+        return describe();
+    }
 }

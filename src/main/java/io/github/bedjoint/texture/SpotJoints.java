@@ -44,4 +44,9 @@ record SpotJoints(List<JointAreas> spots) implements JointAreas {
         Working sum = Working.sum(TOTAL, total(which), spots.stream().map(which::applyAsDouble).toList());
         return Working.of(MEAN, total(which) / spots.size(), total(which), spots.size()).because(sum).whose(whose);
     }
+
+    @Override
+    public String toString() {
+        return describe();
+    }
 }
