@@ -24,6 +24,7 @@ import io.github.bedjoint.working.Verdict;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import javax.measure.Quantity;
 import org.joda.money.Money;
 
 /** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
@@ -78,7 +79,7 @@ final class JobSheet {
         rows.row("Panels", Integer.toString(cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum()));
         if (cost.isPriced()) {
             rows.row("Film rolls", Integer.toString(cost.filmPlan().rolls().size()));
-            rows.row("Yield", cost.waste().filmYield().toString());
+            rows.row("Yield", Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %");
             rows.row("Paid hours", time(cost.labour().totalPaidS()) + ", " + Measure.TIME_PER_AREA.print(
                     cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue(), style));
             rows.row("Days on site", Integer.toString(cost.labour().siteDays().days()));
@@ -96,6 +97,15 @@ final class JobSheet {
                     area(wall.visibleM2()), area(wall.measuredM2()), area(wall.developedM2()));
         }
         rows.print(out);
+        for (WallAreas wall : cost.areas().walls()) {
+            wall.uncertainty().ifPresent(found -> paragraph("  ", "    ", wall.wall().name() + ": " + found.describe(style)
+                    + " (standard uncertainties)"));
+        }
+        Number contact = cost.areas().contact().getValue();
+        out.append("  Adhesive contact where the film follows: ").append(area(contact));
+        cost.areas().leastContact().map(Quantity::getValue).filter(least -> least.doubleValue() < contact.doubleValue())
+                .ifPresent(least -> out.append(", at least ").append(area(least)).append(" with the joints that it bridges taken off"));
+        out.append('\n');
         out.append("  Measured by deducting: ").append(cost.job().deduction()).append('\n');
     }
 
@@ -139,7 +149,7 @@ final class JobSheet {
             }
         });
         rows.row("film opened", area(opened), "100.0 %").print(out);
-        out.append("  Yield ").append(cost.waste().filmYield()).append(", without kept remnants ")
+        out.append("  Yield ").append(Print.fixed(100 * cost.waste().filmYield().share(), 1)).append(" %, without kept remnants ")
                 .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
     }
 

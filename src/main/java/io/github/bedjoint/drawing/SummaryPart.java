@@ -32,6 +32,8 @@ final class SummaryPart {
         }
         page.figure("Visible area", page.area(cost.areas().visible().getValue().doubleValue()), page.working("job.visible"));
         page.figure("Texture-adjusted area", page.area(cost.areas().developed().getValue().doubleValue()), page.working("job.developed"));
+        cost.areas().leastContact().ifPresent(least -> page.figure(
+                "Adhesive contact at least", page.area(least.getValue().doubleValue()), page.working("job.least-contact")));
         int panels = cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum();
         page.figure("Panels", Integer.toString(panels), Optional.empty());
         if (cost.isPriced()) {
@@ -49,7 +51,7 @@ final class SummaryPart {
             return;
         }
         page.figure("Film rolls to open", Integer.toString(cost.filmPlan().rolls().size()), page.working("rolls.opened"));
-        page.figure("Yield", cost.waste().filmYield().toString(), page.working("rolls.yield"));
+        page.figure("Yield", Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %", page.working("rolls.yield"));
         cost.laminate().ifPresent(this::laminate);
         page.figure("Paid hours", PageWriter.hours(cost.labour().totalPaidS()), page.working("labour.total-paid"));
         double pace = cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue();

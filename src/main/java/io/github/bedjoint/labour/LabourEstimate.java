@@ -359,6 +359,6 @@ public final class LabourEstimate implements Explained {
     @Override
     public String toString() {
         return Print.fixed(totalPaidS / 3600, 2) + " h paid: " + Print.fixed(productionPaidS / 3600, 2) + " h in the shop, "
-                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + days.days() + (days.days() == 1 ? " day" : " days");
+                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + Print.count(days.days(), "day");
     }
 }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
@@ -158,5 +159,12 @@ public final class TripTime implements Explained {
 
     private Working daysWorking() {
         return Working.of(DAYS, visits, trip.count(), trip.onSiteS(), tasksS, day.shiftS(), withinS).whose(trip.purpose().words());
+    }
+
+    /** The paid time and what it is made of. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(paidS, UnitStyle.METRIC) + " paid: " + Print.count((int) visits, trip.purpose().words() + " trip") + ", "
+                + Print.count(trip.people(), "person", "people") + ", " + Measure.TIME.print(elapsedS, UnitStyle.METRIC) + " by the clock";
     }
 }

@@ -14,27 +14,30 @@ import java.util.TreeSet;
  */
 final class SeamPlaces {
     private final WallRegions wall;
+    private final FilmLine line;
     private final Ban ban;
     private final long overlap;
-    private final long pitch;
+    private final long printable;
     private final long first;
     private final long last;
     private final TreeSet<Long> places = new TreeSet<>();
 
-    SeamPlaces(WallRegions wall, SeamRules rules, Ban ban, long overlap, long printable, long least, boolean ascending) {
+    SeamPlaces(WallRegions wall, FilmLine line, SeamRules rules, Ban ban, long overlap, long printable, long least, boolean ascending) {
         this.wall = wall;
+        this.line = line;
         this.ban = ban;
         this.overlap = overlap;
-        this.pitch = printable - overlap;
+        this.printable = printable;
+        long reach = line.feed().reachSteps(printable);
         first = wall.needed().from(0);
         last = wall.needed().to(wall.needed().slabs() - 1);
         TreeSet<Long> anchors = new TreeSet<>();
-        for (long line : lines()) {
-            anchors.add(line);
-            anchors.add(line - overlap);
+        for (long rim : rims()) {
+            anchors.add(rim);
+            anchors.add(rim - overlap);
         }
         List<Line> slopes = slopes();
-        level(slopes, printable, anchors);
+        level(slopes, reach, anchors);
         for (long anchor : anchors) {
             for (long width : new long[] {least, least - overlap}) {
                 place(anchor + width);
@@ -47,7 +50,7 @@ final class SeamPlaces {
             }
         }
         // Before the joints come in: there are hundreds of them, and a panel that balances two slopes beside one is a step's matter.
-        balance(slopes, printable);
+        balance(slopes, reach);
         for (int i = 0; i < ban.size(); i++) {
             chain(ban.from(i));
             chain(ban.to(i));
@@ -66,16 +69,16 @@ final class SeamPlaces {
     }
 
     /** Where something begins or ends across the strips. */
-    private List<Long> lines() {
-        TreeSet<Long> lines = new TreeSet<>();
+    private List<Long> rims() {
+        TreeSet<Long> rims = new TreeSet<>();
         for (Region region : List.of(wall.needed(), wall.seen())) {
             for (int i = 0; i < region.slabs(); i++) {
-                lines.add(region.from(i));
-                lines.add(region.to(i));
+                rims.add(region.from(i));
+                rims.add(region.to(i));
             }
         }
-        Arrays.stream(wall.uBars()).forEach(lines::add);
-        return new ArrayList<>(lines);
+        Arrays.stream(wall.uBars()).forEach(rims::add);
+        return new ArrayList<>(rims);
     }
 
     private void place(long u) {
@@ -88,7 +91,7 @@ final class SeamPlaces {
     private void chain(long anchor) {
         for (long u = anchor; u < last; ) {
             place(u);
-            long next = ban.down(u + pitch);
+            long next = ban.down(line.end(u, printable) - overlap);
             if (next <= u) {
                 break;
             }
@@ -96,7 +99,7 @@ final class SeamPlaces {
         }
         for (long u = anchor; u > first - overlap; ) {
             place(u);
-            long next = ban.up(u - pitch);
+            long next = ban.up(line.begin(u + overlap, printable));
             if (next >= u) {
                 break;
             }
@@ -119,14 +122,14 @@ final class SeamPlaces {
     }
 
     /** Where a falling and a rising rim are level at both ends of a full panel. */
-    private static void level(List<Line> slopes, long printable, TreeSet<Long> anchors) {
+    private static void level(List<Line> slopes, long reach, TreeSet<Long> anchors) {
         for (Line a : slopes) {
             for (Line b : slopes) {
                 double slopeA = slope(a);
                 double slopeB = slope(b);
                 if (slopeA * slopeB < 0) {
-                    double u = (b.at(printable) - a.at(0)) / (slopeA - slopeB);
-                    if (spans(a, u) && spans(b, u + printable)) {
+                    double u = (b.at(reach) - a.at(0)) / (slopeA - slopeB);
+                    if (spans(a, u) && spans(b, u + reach)) {
                         around(u, anchors);
                     }
                 }
@@ -135,18 +138,18 @@ final class SeamPlaces {
     }
 
     /** Where a panel that begins, or ends, at a place known already ends, or begins, at the same height of a rim that slopes back. */
-    private void balance(List<Line> slopes, long printable) {
+    private void balance(List<Line> slopes, long reach) {
         TreeSet<Long> more = new TreeSet<>();
         for (long place : List.copyOf(places)) {
             for (Line a : slopes) {
                 for (Line b : slopes) {
                     if (slope(a) * slope(b) < 0) {
                         double end = b.u1() + (a.at(place) - b.v1()) / slope(b);
-                        if (spans(a, place) && spans(b, end) && end > place && end <= place + printable) {
+                        if (spans(a, place) && spans(b, end) && end > place && end <= place + reach) {
                             around(end - overlap, more);
                         }
                         double begin = a.u1() + (b.at(place + overlap) - a.v1()) / slope(a);
-                        if (spans(b, place + overlap) && spans(a, begin) && begin < place && begin >= place + overlap - printable) {
+                        if (spans(b, place + overlap) && spans(a, begin) && begin < place && begin >= place + overlap - reach) {
                             around(begin, more);
                         }
                     }

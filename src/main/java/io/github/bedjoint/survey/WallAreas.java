@@ -2,12 +2,15 @@ package io.github.bedjoint.survey;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -176,6 +179,15 @@ public final class WallAreas implements Explained {
     }
 
     /**
+     * How uncertain the areas are, where the survey says how uncertain its lengths or its texture are.
+     *
+     * @return the uncertainty, or empty where nothing was said
+     */
+    public Optional<AreaUncertainty> uncertainty() {
+        return wall.tolerance().isNone() && wall.surface().uncertainty().isEmpty() ? Optional.empty() : Optional.of(AreaUncertainty.of(this));
+    }
+
+    /**
      * Length of ground edge less the doors that stand on it.
      *
      * @return the length
@@ -244,5 +256,13 @@ public final class WallAreas implements Explained {
         return Working.group("Areas of " + wall.name(), List.of(
                 visible.whose(wall.name()), measured.whose(wall.name()), developed.whose(wall.name()),
                 Working.of(CONTACT, contactM2(), developedM2, edges.turnedM2()).because(developed).whose(wall.name()), edges.working()));
+    }
+
+    /** The three areas and what was deducted. */
+    @Override
+    public String toString() {
+        return wall.name() + ": " + Measure.AREA.print(visibleM2, UnitStyle.METRIC) + " visible, "
+                + Measure.AREA.print(measuredM2, UnitStyle.METRIC) + " measured, deducting " + rule + ", "
+                + Measure.AREA.print(developedM2, UnitStyle.METRIC) + " developed at a ratio of " + Print.fixed(ratio, 4);
     }
 }

@@ -2,6 +2,7 @@ package io.github.bedjoint.texture;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
@@ -44,6 +45,8 @@ public final class ContourProfile implements Explained {
     private static final Range UNIT = Range.closed(1e-9, 1000);
     /** A rim less than a nanometre under a straight line is a rim all the same, so that level hollows side by side stay apart. */
     private static final double LEVEL_M = 1e-9;
+    /** What is steeper than 45 degrees may be a step; a slope of 45 degrees is none in every unit. */
+    static final double STEEP = 1 + 1e-9;
 
     private final double[] places;
     private final double[] heights;
@@ -189,7 +192,7 @@ public final class ContourProfile implements Explained {
         for (int i = 1; i < places.length; i++) {
             double dx = places[i] - places[i - 1];
             double dz = Math.abs(heights[i] - heights[i - 1]);
-            sum += dz > dx ? dx + dz : Math.hypot(dx, dz);
+            sum += dz > dx * STEEP ? dx + dz : Math.hypot(dx, dz);
         }
         return sum / straightM();
     }
@@ -214,7 +217,7 @@ public final class ContourProfile implements Explained {
     /** Number of points and straight length: {@code profile of 12 points over 0.2 m}. */
     @Override
     public String toString() {
-        return "profile of " + places.length + " points over " + Measure.LENGTH.print(straightM(), UnitStyle.METRIC);
+        return "profile of " + places.length + " points over " + Measure.LENGTH.print(straightM(), UnitStyle.METRIC) + ", " + Print.fixed(ratio(), 4) + " as long";
     }
 
     /** A hollow from one place to another: length along the surface and straight across, in metres. */
