@@ -7,6 +7,7 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
@@ -168,6 +169,15 @@ public final class JobCost implements Explained {
      */
     public Optional<Timetable> timetable() {
         return Optional.ofNullable(work == null ? null : work.timetable());
+    }
+
+    /**
+     * What moves if it rains on a day on which the job works outdoors.
+     *
+     * @return the first ten such days, each with the dates it would bring; none where there are no dates or no work is outdoors
+     */
+    public List<RainEffect> ifItRains() {
+        return timetable().filter(Timetable::isPossible).map(RainyDays::of).orElse(List.of());
     }
 
     /**

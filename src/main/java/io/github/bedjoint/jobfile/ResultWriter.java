@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.TaskTime;
 import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
@@ -13,7 +14,6 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
-import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.AreaUncertainty;
 import io.github.bedjoint.survey.WallAreas;
@@ -23,7 +23,6 @@ import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
 import java.io.IOException;
-import java.time.format.DateTimeFormatter;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -216,6 +215,10 @@ final class ResultWriter {
             json.writeStringField("title", time.task().title());
             hours("paid", time.paidS());
             hours("elapsed", time.elapsedS());
+            if (time.task().machine() != Machine.NONE) {
+                json.writeStringField("machine", Fields.word(time.task().machine()));
+                json.writeNumberField("attended", time.task().attended());
+            }
             json.writeStringField("source", time.task().source().toString());
             json.writeEndObject();
         }
@@ -226,20 +229,7 @@ final class ResultWriter {
     private void dates() throws IOException {
         Optional<Timetable> possible = cost.timetable().filter(Timetable::isPossible);
         if (possible.isPresent()) {
-            json.writeObjectFieldStart("dates");
-            json.writeStringField("handOver", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(possible.get().handOver()));
-            json.writeArrayFieldStart("activities");
-            for (Slot slot : possible.get().slots()) {
-                json.writeStartObject();
-                json.writeStringField("activity", slot.activity().id());
-                json.writeStringField("title", slot.activity().title());
-                json.writeStringField("start", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyStart()));
-                json.writeStringField("finish", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyEnd()));
-                json.writeBooleanField("critical", slot.isCritical());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
+            new DatesResult(json).write(cost, possible.get());
         }
     }
 

@@ -124,6 +124,9 @@ public final class RandomJobs {
         job.put("price", price());
         visits(job);
         access(job);
+        if (job.containsKey("calendar")) {
+            weather(JsonTree.object(job.get("calendar")));
+        }
         return job;
     }
 
@@ -140,6 +143,20 @@ public final class RandomJobs {
         }
         if (job.containsKey("calendar") && (maybe(3) || rich)) {
             JsonTree.object(job.get("calendar")).put("wipe", Map.of("atLeast", time(between(0, 60)), "atMost", time(between(50, 200))));
+        }
+    }
+
+    private void weather(Map<String, Object> calendar) {
+        if (maybe(3)) {
+            calendar.put("rain", List.of(calendar.get("start"), "2027-06-1" + between(0, 9)));
+            calendar.put("dryAfterRain", time(60 * between(0, 72)));
+        }
+        if (maybe(3)) {
+            calendar.put("people", between(4, 8));
+        }
+        if (maybe(3)) {
+            calendar.put("leadTimes", List.of(Map.of(
+                    "title", "Permit", "takes", time(60 * between(0, 400)), "before", pick("production", "washing", "installing"))));
         }
     }
 
