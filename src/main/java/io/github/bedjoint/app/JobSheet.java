@@ -24,6 +24,7 @@ import io.github.bedjoint.working.Verdict;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import javax.measure.Quantity;
 import org.joda.money.Money;
 
 /** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
@@ -96,6 +97,15 @@ final class JobSheet {
                     area(wall.visibleM2()), area(wall.measuredM2()), area(wall.developedM2()));
         }
         rows.print(out);
+        for (WallAreas wall : cost.areas().walls()) {
+            wall.uncertainty().ifPresent(found -> paragraph("  ", "    ", wall.wall().name() + ": " + found.describe(style)
+                    + " (standard uncertainties)"));
+        }
+        Number contact = cost.areas().contact().getValue();
+        out.append("  Adhesive contact where the film follows: ").append(area(contact));
+        cost.areas().leastContact().map(Quantity::getValue).filter(least -> least.doubleValue() < contact.doubleValue())
+                .ifPresent(least -> out.append(", at least ").append(area(least)).append(" with the joints that it bridges taken off"));
+        out.append('\n');
         out.append("  Measured by deducting: ").append(cost.job().deduction()).append('\n');
     }
 

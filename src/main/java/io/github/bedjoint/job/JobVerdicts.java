@@ -66,6 +66,9 @@ final class JobVerdicts {
                 features.add(Feature.EAVES);
             }
         }
+        if (!wall.movementJoints().isEmpty()) {
+            features.add(Feature.MOVEMENT_JOINT);
+        }
         return features;
     }
 
@@ -74,6 +77,7 @@ final class JobVerdicts {
         for (int i = 0; i < sites.size(); i++) {
             Wall wall = job.survey().walls().get(i);
             verdicts.add(follow(wall).verdict(wall.name() + ": does the film follow", style));
+            measuring(wall).forEach(verdicts::add);
             Turns.verdict(wall, job.takeUp()).ifPresent(verdicts::add);
             registration(wall).ifPresent(verdicts::add);
             if (wall.access() == Access.LADDER) {
@@ -95,6 +99,13 @@ final class JobVerdicts {
                     + " temperatures", Source.shop("site given with the job")));
         }
         return verdicts;
+    }
+
+    /** What was measured point by point hides steps and holds noise. */
+    private static List<Verdict> measuring(Wall wall) {
+        return wall.surface().measuring().stream()
+                .map(found -> new Verdict(found.level(), wall.name() + ": " + found.subject(), found.reason(), found.source()))
+                .toList();
     }
 
     private Follow follow(Wall wall) {

@@ -15,6 +15,7 @@ import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.survey.AreaUncertainty;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
@@ -25,6 +26,7 @@ import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.Quantity;
 import org.joda.money.Money;
 
 /** Writes the fields of a result. What a job that cannot be done does not have is left away; {@code possible} and {@code reasons} say why. */
@@ -97,6 +99,8 @@ final class ResultWriter {
         number("developedM2", cost.areas().developed().getValue());
         number("heatedM2", cost.areas().heated().getValue());
         number("contactM2", cost.areas().contact().getValue());
+        maybe("leastContactM2", cost.areas().leastContact().map(Quantity::getValue));
+        maybe("developedUncertaintyM2", cost.areas().developedUncertainty().map(Quantity::getValue));
         json.writeArrayFieldStart("walls");
         for (WallAreas wall : cost.areas().walls()) {
             json.writeStartObject();
@@ -106,10 +110,20 @@ final class ResultWriter {
             json.writeNumberField("visibleM2", wall.visibleM2());
             json.writeNumberField("measuredM2", wall.measuredM2());
             json.writeNumberField("developedM2", wall.developedM2());
+            uncertainty(wall);
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** Standard uncertainties, and the ratio without what noise adds where it was read point by point. */
+    private void uncertainty(WallAreas wall) throws IOException {
+        Optional<AreaUncertainty> found = wall.uncertainty();
+        maybe("areaRatioUncertainty", found.map(u -> u.ratio().standard()));
+        maybe("areaRatioLessNoise", found.filter(u -> u.ratio().bias() > 0).map(u -> u.ratio().lessNoise()));
+        maybe("visibleUncertaintyM2", found.map(AreaUncertainty::visibleM2));
+        maybe("developedUncertaintyM2", found.map(AreaUncertainty::developedM2));
     }
 
     private void panels() throws IOException {
@@ -268,6 +282,12 @@ final class ResultWriter {
 
     private void hours(String field, double seconds) throws IOException {
         json.writeNumberField(field + "H", seconds / 3600);
+    }
+
+    private void maybe(String field, Optional<? extends Number> value) throws IOException {
+        if (value.isPresent()) {
+            number(field, value.get());
+        }
     }
 
     private void number(String field, Number value) throws IOException {

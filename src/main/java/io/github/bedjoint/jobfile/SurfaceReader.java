@@ -4,6 +4,7 @@ import io.github.bedjoint.texture.Bond;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.Diagonal;
 import io.github.bedjoint.texture.FlatSurface;
+import io.github.bedjoint.texture.GaugeTolerance;
 import io.github.bedjoint.texture.GridSurface;
 import io.github.bedjoint.texture.HeightGrid;
 import io.github.bedjoint.texture.JointProfile;
@@ -82,6 +83,16 @@ final class SurfaceReader {
     }
 
     private static Surface profiles(Fields f) {
+        ProfileSurface surface = directions(f);
+        return f.with(surface, "tolerances", n -> f.object(n, SurfaceReader::gauge), ProfileSurface::withTolerance);
+    }
+
+    private static GaugeTolerance gauge(Fields f) {
+        GaugeTolerance u = f.with(GaugeTolerance.none(), "height", n -> f.read(n, Read::length), GaugeTolerance::withHeight);
+        return f.with(u, "place", n -> f.read(n, Read::length), GaugeTolerance::withPlace);
+    }
+
+    private static ProfileSurface directions(Fields f) {
         Optional<ContourProfile> up = f.has("up") ? Optional.of(contour(f, "up")) : Optional.empty();
         Optional<ContourProfile> along = f.has("along") ? Optional.of(contour(f, "along")) : Optional.empty();
         if (up.isPresent() && along.isPresent()) {
@@ -116,8 +127,10 @@ final class SurfaceReader {
         HeightGrid grid = Fields.under(f.get("rows"), () -> HeightGrid.of(
                 heights, x, y, ShopUnits.METRE.multiply(Door.lengthM("height unit", heightUnit, Range.above(0, 1)))));
         Diagonal diagonal = f.has("diagonal") ? f.word("diagonal", Diagonal.class) : Diagonal.FALLING;
+        Optional<Quantity<Length>> noise = f.optional("tolerances", u -> u.read("height", Read::length));
         try {
-            return f.has("window") ? GridSurface.of(grid, diagonal, f.read("window", Read::length)) : GridSurface.of(grid, diagonal);
+            GridSurface surface = f.has("window") ? GridSurface.of(grid, diagonal, f.read("window", Read::length)) : GridSurface.of(grid, diagonal);
+            return noise.isPresent() ? surface.withHeightUncertainty(noise.get()) : surface;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

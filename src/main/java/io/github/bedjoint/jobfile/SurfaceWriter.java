@@ -2,6 +2,7 @@ package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.FlatSurface;
+import io.github.bedjoint.texture.GaugeTolerance;
 import io.github.bedjoint.texture.GridSurface;
 import io.github.bedjoint.texture.JointProfile;
 import io.github.bedjoint.texture.MasonryParts;
@@ -93,6 +94,13 @@ final class SurfaceWriter {
         if (profiles.alongProfile().isPresent()) {
             out.array("along", () -> points(profiles.alongProfile().get()));
         }
+        GaugeTolerance gauge = profiles.tolerance();
+        if (!gauge.isNone()) {
+            out.object("tolerances", () -> {
+                out.sized("height", gauge.heightM(), "m");
+                out.sized("place", gauge.placeM(), "m");
+            });
+        }
     }
 
     private void points(ContourProfile profile) throws IOException {
@@ -116,6 +124,9 @@ final class SurfaceWriter {
                 out.row(row);
             }
         });
+        if (surface.heightUncertaintyM() > 0) {
+            out.object("tolerances", () -> out.sized("height", surface.heightUncertaintyM(), "m"));
+        }
     }
 
     private void profile(JointProfile profile) throws IOException {

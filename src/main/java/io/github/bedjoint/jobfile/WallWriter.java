@@ -43,6 +43,12 @@ final class WallWriter {
                 }
             });
         }
+        if (!wall.tolerance().isNone()) {
+            out.object("tolerances", () -> {
+                out.sized("wall", wall.tolerance().wallM(), "m");
+                out.sized("opening", wall.tolerance().openingM(), "m");
+            });
+        }
         out.word("access", wall.access());
         if (accessFactor != 1) {
             out.number("accessFactor", accessFactor);

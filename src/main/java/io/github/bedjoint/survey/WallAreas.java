@@ -10,6 +10,7 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -175,6 +176,15 @@ public final class WallAreas implements Explained {
      */
     public double contactM2() {
         return developedM2 + edges.turnedM2();
+    }
+
+    /**
+     * How uncertain the areas are, where the survey says how uncertain its lengths or its texture are.
+     *
+     * @return the uncertainty, or empty where nothing was said
+     */
+    public Optional<AreaUncertainty> uncertainty() {
+        return wall.tolerance().isNone() && wall.surface().uncertainty().isEmpty() ? Optional.empty() : Optional.of(AreaUncertainty.of(this));
     }
 
     /**

@@ -199,6 +199,9 @@ public final class RandomJobs {
         if (maybe(2) && !simple) {
             wall.put("openings", openings(width, height));
         }
+        if (often()) {
+            wall.put("tolerances", Map.of("wall", length(between(1, 20)), "opening", length(between(0, 9))));
+        }
         wall.put("access", pick("ground", "platform", "scaffold", "lift", "ladder"));
         if (maybe(3)) {
             wall.put("accessFactor", decimal(80, 250, 2));
@@ -258,6 +261,9 @@ public final class RandomJobs {
                 if (maybe(2)) {
                     surface.put("along", contour());
                 }
+                if (maybe(2)) {
+                    surface.put("tolerances", Map.of("height", length(1), "place", length(between(0, 1))));
+                }
             }
             case "spots" -> {
                 surface.put("unit", pick("Modular", "DIN NF"));
@@ -270,6 +276,9 @@ public final class RandomJobs {
                 surface.put("heightUnit", length(1));
                 surface.put("diagonal", pick("falling", "rising"));
                 surface.put("rows", List.of(heights(), heights(), heights(), heights()));
+                if (maybe(2)) {
+                    surface.put("tolerances", Map.of("height", metric ? "0.254 mm" : "0.01 in"));
+                }
             }
         }
         return surface;
