@@ -251,6 +251,7 @@ public final class JobCost implements Explained {
         if (work != null) {
             LabourEstimate labour = work.labour();
             parts.add(labour.working());
+            work.hires().forEach(hire -> hire.stays().forEach(stay -> parts.add(stay.working())));
             parts.add(Working.of(TIME_PER_AREA, labour.totalPaidS() / visibleM2, labour.totalPaidS(), visibleM2));
         }
         timetable().filter(Timetable::isPossible).ifPresent(dates -> parts.add(dates.working()));

@@ -31,6 +31,7 @@ final class WallReader {
         wall = f.with(wall, "openings", n -> f.list(n, node -> Fields.whole(node, WallReader::opening)), Wall::withOpenings);
         wall = f.with(wall, "tolerances", n -> f.object(n, WallReader::tolerance), Wall::withTolerance);
         f.has("accessFactor");
+        f.has("bottom");
         return f.with(wall, "access", n -> f.word(n, Access.class), Wall::withAccess);
     }
 

@@ -234,6 +234,16 @@ public final class WallAreas implements Explained {
     }
 
     /** Visible, measured and developed area and the edges, each explained. */
+    /**
+     * The visible area that lies lower than a height, such as what is reached from the ground.
+     *
+     * @param heightM a height over the lowest point of the wall, in metres
+     * @return square metres, from 0 to {@link #visibleM2()}
+     */
+    public double visibleBelowM2(double heightM) {
+        return BelowHeight.visibleM2(wall, heightM);
+    }
+
     @Override
     public Working working() {
         Working outline = Working.sum(OUTLINE, outlineM2, outlineTerms);

@@ -30,7 +30,7 @@ class JobWorkingProperties {
             "calibration\\..*", // jobs done, not a job to come
             "risk\\..*", // ranges over a job
             "labour\\.(average-law.*|unit-law.*|learning-.*|repeated|times-learned|basic-of-observed|heat-.*)", // called by whoever sets a pace
-            "labour\\.(trip-.*|hire-cost|premium|reach.*|height.*)", // trips, hire and premiums have no field in a job file
+            "labour\\.(trip-(days|tasks)|hire-cost|reach.*)", // only where tasks are done on a trip, or a wall is high enough
             "layout\\.(cut-.*|shape-trim|take-up|reach|extra-as-wall|spare.*)", // explained per panel and print list, or with film fed in only
             "price\\.(break-even-.*|disposal-.*|ordered|spare|per-area.*|variance.*|price-variance-.*|usage-variance-.*|overhead-(spending|efficiency))",
             "price\\.line-by-(length|mass)", // extras of a job file are counts

@@ -123,13 +123,14 @@ public final class RandomJobs {
         }
         job.put("price", price());
         visits(job);
+        access(job);
         return job;
     }
 
     /** What was added to job files later is drawn last, so that older seeds keep the rest of their jobs. */
     private void visits(Map<String, Object> job) {
         Map<String, Object> labour = JsonTree.object(job.get("labour"));
-        if (maybe(3)) {
+        if (maybe(3) || rich) {
             List<Object> trips = new ArrayList<>();
             trips.add(trip(pick("survey", "test-patch", "install", "inspection", "removal"), List.of()));
             if (maybe(2)) {
@@ -137,8 +138,43 @@ public final class RandomJobs {
             }
             labour.put("trips", trips);
         }
-        if (job.containsKey("calendar") && maybe(3)) {
+        if (job.containsKey("calendar") && (maybe(3) || rich)) {
             JsonTree.object(job.get("calendar")).put("wipe", Map.of("atLeast", time(between(0, 60)), "atMost", time(between(50, 200))));
+        }
+    }
+
+    private void access(Map<String, Object> job) {
+        if (maybe(3) || rich) {
+            Map<String, Object> heights = new LinkedHashMap<>();
+            heights.put("bands", List.of(Map.of("upTo", length(between(800, 1600)), "access", pick("ground", "platform"))));
+            heights.put("above", pick("scaffold", "lift", "ladder"));
+            if (maybe(2)) {
+                heights.put("factors", Map.of("lift", decimal(100, 250, 2), "scaffold", decimal(100, 250, 2)));
+            }
+            job.put("heights", heights);
+            for (Object wall : JsonTree.array(job.get("walls"))) {
+                if (maybe(2)) {
+                    JsonTree.object(wall).put("bottom", length(between(0, 1600)));
+                }
+            }
+        }
+        if (maybe(3) || rich) {
+            Map<String, Object> hire = new LinkedHashMap<>();
+            hire.put("access", pick("platform", "scaffold", "lift"));
+            hire.put("name", "Hired");
+            hire.put("delivery", money(0, 30_000));
+            hire.put("dayRate", money(0, 30_000));
+            hire.put("leastDays", between(0, 6));
+            hire.put("items", between(1, 2));
+            hire.put("alsoForWashing", random.nextBoolean());
+            job.put("hire", List.of(hire));
+        }
+        Map<String, Object> labour = JsonTree.object(job.get("labour"));
+        if (maybe(3) || rich) {
+            labour.put("premium", Map.of("name", "Night work", "shop", decimal(0, 50, 2), "site", decimal(0, 100, 2)));
+        }
+        if (maybe(3) || rich) {
+            labour.put("learning", Map.of("law", pick("unit", "cumulative-average"), "rate", decimal(60, 100, 2)));
         }
     }
 
