@@ -4,6 +4,7 @@ import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
@@ -77,7 +78,7 @@ final class JobSheet {
         rows.row("Panels", Integer.toString(cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum()));
         if (cost.isPriced()) {
             rows.row("Film rolls", Integer.toString(cost.filmPlan().rolls().size()));
-            rows.row("Yield", cost.waste().filmYield().toString());
+            rows.row("Yield", Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %");
             rows.row("Paid hours", time(cost.labour().totalPaidS()) + ", " + Measure.TIME_PER_AREA.print(
                     cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue(), style));
             rows.row("Days on site", Integer.toString(cost.labour().siteDays().days()));
@@ -138,7 +139,7 @@ final class JobSheet {
             }
         });
         rows.row("film opened", area(opened), "100.0 %").print(out);
-        out.append("  Yield ").append(cost.waste().filmYield()).append(", without kept remnants ")
+        out.append("  Yield ").append(Print.fixed(100 * cost.waste().filmYield().share(), 1)).append(" %, without kept remnants ")
                 .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
     }
 
@@ -156,6 +157,10 @@ final class JobSheet {
         }
         rows.row("daily set-up", time(cost.labour().siteDays().setUpPaidS()), "", "");
         rows.row("daily travel", time(cost.labour().siteDays().travelPaidS()), "", "");
+        for (TripTime trip : cost.labour().trips()) {
+            rows.row("travel and stay: " + trip.trip().purpose().words() + (trip.days() == 1 ? "" : ", " + trip.days() + " days"), time(trip.paidS()),
+                    "", "");
+        }
         rows.row("all", time(cost.labour().totalPaidS()), "", "").print(out);
     }
 

@@ -5,11 +5,13 @@ import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.Pace;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
+import java.util.Locale;
 
 /**
  * A pace as the log has it, and how sure it is. It is a pace of paid time, allowances in it, since that is what a log holds. Immutable.
@@ -120,5 +122,12 @@ public final class FittedPace implements Explained {
             default -> BY_PIECE;
         };
         return Working.of(formula, standardError, residualS, inflation, spread).whose(driver.name());
+    }
+
+    /** The pace and its standard error. */
+    @Override
+    public String toString() {
+        Measure measure = driver.paceMeasure();
+        return driver.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + ": " + measure.print(inner, UnitStyle.METRIC) + (heldAtZero ? ", held at zero: it would be negative" : " ± " + measure.print(standardError, UnitStyle.METRIC) + " (standard error)");
     }
 }

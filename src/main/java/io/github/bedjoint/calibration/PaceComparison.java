@@ -102,4 +102,10 @@ public final class PaceComparison implements Explained {
                 "New paces against those in use",
                 List.of(Working.of(NEW, newS, newNormS, newErrorsS.size()), Working.of(PRESENT, presentS, presentNormS, newErrorsS.size())));
     }
+
+    /** Which paces miss by less, and by how much. */
+    @Override
+    public String toString() {
+        return verdict().reason();
+    }
 }

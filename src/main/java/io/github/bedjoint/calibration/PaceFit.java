@@ -7,6 +7,7 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -239,5 +240,14 @@ public final class PaceFit implements Explained {
         List<Working> parts = new ArrayList<>();
         paces.forEach(pace -> parts.add(pace.isHeldAtZero() ? pace.working() : pace.working().because(residual)));
         return Working.group("Paces from the log", parts);
+    }
+
+    /** The paces and how far they miss, or why there are none. */
+    @Override
+    public String toString() {
+        if (!isPossible()) {
+            return "no paces: " + String.join(" ", reasons);
+        }
+        return String.join("; ", paces.stream().map(FittedPace::toString).toList()) + "; a job is missed by " + Measure.TIME.print(residualS, UnitStyle.METRIC);
     }
 }

@@ -2,6 +2,8 @@ package io.github.bedjoint.calibration;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -110,5 +112,11 @@ public final class Prediction implements Explained {
                 List.of(
                         Working.of(LOW, lowS, hoursS, quantile, errorS).because(mean, error),
                         Working.of(HIGH, highS, hoursS, quantile, errorS)));
+    }
+
+    /** The hours foretold and between which they lie. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(hoursS, UnitStyle.METRIC) + ", between " + Measure.TIME.print(lowS, UnitStyle.METRIC) + " and " + Measure.TIME.print(highS, UnitStyle.METRIC) + ": from " + Print.count(terms.size(), "pace") + ", standard error " + Measure.TIME.print(errorS, UnitStyle.METRIC);
     }
 }

@@ -37,7 +37,7 @@ final class FilmPart {
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.waste(cost.waste(), page.style));
         page.out.close().open("div", "class", "grow");
-        page.out.element("p", "Yield " + cost.waste().filmYield() + ", without kept remnants " + Print.fixed(100 * cost.waste().filmYield().netShare(), 1)
+        page.out.element("p", "Yield " + Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %, without kept remnants " + Print.fixed(100 * cost.waste().filmYield().netShare(), 1)
                 + " %; roll utilisation " + Print.fixed(100 * cost.waste().utilisation(), 1) + " %.");
         page.fold(cost.waste().working());
         page.out.close().close();

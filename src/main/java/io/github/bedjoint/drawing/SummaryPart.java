@@ -49,7 +49,7 @@ final class SummaryPart {
             return;
         }
         page.figure("Film rolls to open", Integer.toString(cost.filmPlan().rolls().size()), page.working("rolls.opened"));
-        page.figure("Yield", cost.waste().filmYield().toString(), page.working("rolls.yield"));
+        page.figure("Yield", Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %", page.working("rolls.yield"));
         cost.laminate().ifPresent(this::laminate);
         page.figure("Paid hours", PageWriter.hours(cost.labour().totalPaidS()), page.working("labour.total-paid"));
         double pace = cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue();

@@ -4,6 +4,7 @@ import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.SiteDays;
 import io.github.bedjoint.labour.Stage;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.working.Source;
@@ -29,11 +30,14 @@ final class TimePart {
         if (cost.labour().tasks().stream().anyMatch(task -> task.task().source().kind() == Source.Kind.ASSUMED)) {
             page.out.element("p", "A pace that is assumed is a starting value: replace it by the shop's own.");
         }
-        page.table("Each day on site, and in all", "Time", ">Paid")
+        Table beside = page.table("Beside the tasks, and in all", "Time", ">Paid")
                 .row("Daily set-up", PageWriter.hours(days.setUpPaidS()))
-                .row("Daily travel", PageWriter.hours(days.travelPaidS()))
-                .total("All hours", PageWriter.hours(cost.labour().totalPaidS()))
-                .end();
+                .row("Daily travel", PageWriter.hours(days.travelPaidS()));
+        for (TripTime trip : cost.labour().trips()) {
+            beside.row(trip.working().parts(), "Travel and stay: " + trip.trip().purpose().words() + (trip.days() == 1 ? "" : ", " + trip.days() + " days"),
+                    PageWriter.hours(trip.paidS()));
+        }
+        beside.total("All hours", PageWriter.hours(cost.labour().totalPaidS())).end();
         page.end();
     }
 

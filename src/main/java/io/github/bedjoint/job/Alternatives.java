@@ -166,8 +166,8 @@ public final class Alternatives {
             return String.join("; ", cost.reasons());
         }
         String dates = cost.timetable().filter(dated -> dated.isPossible()).map(dated -> ", ready " + dated.handOver().toLocalDate()).orElse("");
-        return cost.total() + ", " + one.panels() + " panels, " + cost.filmPlan().rolls().size() + " rolls, "
-                + Print.fixed(cost.labour().totalPaidS() / 3600, 2) + " h, " + cost.labour().siteDays().days() + " days" + dates
+        return cost.total() + ", " + Print.count(one.panels(), "panel") + ", " + Print.count(cost.filmPlan().rolls().size(), "roll") + ", "
+                + Print.fixed(cost.labour().totalPaidS() / 3600, 2) + " h, " + Print.count(cost.labour().siteDays().days(), "day") + dates
                 + (cost.isPossible() ? "" : ", but " + String.join("; ", cost.reasons()));
     }
 }

@@ -10,6 +10,7 @@ import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.PriceRate;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.RefusedException;
 import java.util.List;
@@ -215,6 +216,6 @@ public final class Job {
     /** Name, walls and film. */
     @Override
     public String toString() {
-        return parts.name + ": " + parts.survey.walls().size() + " walls, " + parts.materials.film().name();
+        return parts.name + ": " + Print.count(parts.survey.walls().size(), "wall") + ", " + parts.materials.film().name();
     }
 }

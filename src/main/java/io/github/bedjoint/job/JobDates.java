@@ -2,21 +2,17 @@ package io.github.bedjoint.job;
 
 import io.github.bedjoint.schedule.Span;
 import io.github.bedjoint.schedule.WorkCalendar;
-import io.github.bedjoint.units.Read;
 import java.time.ZonedDateTime;
+import java.util.function.UnaryOperator;
 
 /**
- * When a job may begin and the waits it has to keep.
+ * When a job may begin and the waits it has to keep. Immutable.
  *
- * <p>The presets of {@link #of} are common practice, no source: a wall that is washed dries a week before film is applied, and applied
- * film cures 72 hours before hand-over. The data sheets of film and cleaner win.
- *
- * @param calendar   working hours and closed days
- * @param start      the moment before which nothing begins
- * @param washBefore least time from the end of washing to applying
- * @param cure       least time from applying to hand-over
+ * @param calendar working hours and closed days
+ * @param start    the moment before which nothing begins
+ * @param waits    waits between the parts of the work
  */
-public record JobDates(WorkCalendar calendar, ZonedDateTime start, Span washBefore, Span cure) {
+public record JobDates(WorkCalendar calendar, ZonedDateTime start, JobWaits waits) {
     /**
      * Dates with the usual waits.
      *
@@ -25,7 +21,27 @@ public record JobDates(WorkCalendar calendar, ZonedDateTime start, Span washBefo
      * @return the dates
      */
     public static JobDates of(WorkCalendar calendar, ZonedDateTime start) {
-        return new JobDates(calendar, start, Span.elapsed(Read.time("168 h")), Span.elapsed(Read.time("72 h")));
+        return new JobDates(calendar, start, JobWaits.usual());
+    }
+
+    /**
+     * The same from another moment on.
+     *
+     * @param moment the moment before which nothing begins
+     * @return new dates
+     */
+    public JobDates withStart(ZonedDateTime moment) {
+        return new JobDates(calendar, moment, waits);
+    }
+
+    /**
+     * The same with other waits.
+     *
+     * @param change what is made of the waits
+     * @return new dates
+     */
+    public JobDates withWaits(UnaryOperator<JobWaits> change) {
+        return new JobDates(calendar, start, change.apply(waits));
     }
 
     /**
@@ -35,7 +51,7 @@ public record JobDates(WorkCalendar calendar, ZonedDateTime start, Span washBefo
      * @return new dates
      */
     public JobDates withWashBefore(Span wait) {
-        return new JobDates(calendar, start, wait, cure);
+        return withWaits(usual -> usual.withWashBefore(wait));
     }
 
     /**
@@ -45,6 +61,6 @@ public record JobDates(WorkCalendar calendar, ZonedDateTime start, Span washBefo
      * @return new dates
      */
     public JobDates withCure(Span wait) {
-        return new JobDates(calendar, start, washBefore, wait);
+        return withWaits(usual -> usual.withCure(wait));
     }
 }

@@ -24,9 +24,7 @@ import java.util.Optional;
 /** Turns walls, panels and rolls into the amounts that drive the hours. */
 final class LabourJob {
     private static final Source FACTOR = Source.shop("access factor given with the wall");
-
-    /** The task that is done on a visit of its own, ahead of applying. */
-    static final String WASH = "wash";
+    private static final String WHOLE = "Whole job";
 
     private LabourJob() {}
 
@@ -38,17 +36,19 @@ final class LabourJob {
             PanelLayout layout = layouts.get(i);
             places.add(WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i))));
         }
-        places.add(WorkPlace.of("Whole job", whole(job, film, waste, laminate)));
+        places.add(WorkPlace.of(WHOLE, whole(job, film, waste, laminate)));
         return List.copyOf(places);
     }
 
     static LabourEstimate estimate(Job job, List<WorkPlace> places) {
+        JobTrips trips = JobTrips.of(job.labour());
         List<WorkPlace> reached = new ArrayList<>();
-        for (WorkPlace place : places) {
+        for (WorkPlace place : places.subList(0, places.size() - 1)) {
             double factor = job.accessFactor(place.name());
             reached.add(factor == 1 ? place : place.withFactor(factor, FACTOR));
         }
-        return job.labour().estimate(reached);
+        reached.add(WorkPlace.of(WHOLE, places.get(places.size() - 1).amounts().withCount(Driver.TRIP, trips.working())));
+        return job.labour().withTrips(trips.all()).estimate(reached);
     }
 
     private static Amounts wall(Job job, PanelLayout layout, WallAreas areas, double heatedM2) {
@@ -74,11 +74,7 @@ final class LabourJob {
 
     private static Amounts whole(Job job, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
         double printedM = film.rolls().stream().mapToDouble(roll -> Steps.toM(roll.usedSteps())).sum();
-        boolean washes = job.labour().tasks().tasks().stream().anyMatch(task -> task.id().equals(WASH));
-        Amounts amounts = Amounts.none()
-                .withArea(Driver.FILM_AREA, waste.opened())
-                .withCount(Driver.JOB, 1)
-                .withCount(Driver.TRIP, washes ? 1 : 0);
+        Amounts amounts = Amounts.none().withArea(Driver.FILM_AREA, waste.opened()).withCount(Driver.JOB, 1);
         amounts = job.materials().ink().isPresent() ? amounts.withLength(Driver.PRINTED_LENGTH, Door.length(printedM)) : amounts;
         return laminate.isPresent() ? amounts.withLength(Driver.LAMINATED_LENGTH, laminate.get().length()) : amounts;
     }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.JobDates;
+import io.github.bedjoint.job.JobWaits;
 import io.github.bedjoint.schedule.Span;
 import io.github.bedjoint.schedule.WorkCalendar;
 import io.github.bedjoint.units.Read;
@@ -40,7 +41,17 @@ final class CalendarReader {
         LocalDate start = time(f, "start", LocalDate::parse, "a date such as 2027-04-12");
         JobDates dates = JobDates.of(calendar, start.atStartOfDay(zone));
         dates = f.with(dates, "washBefore", n -> f.read(n, Read::time), (d, wait) -> d.withWashBefore(Span.elapsed(wait)));
+        if (f.has("wipe")) {
+            JobWaits usual = dates.waits();
+            JobWaits window = f.object("wipe", w -> wipe(w, usual));
+            dates = dates.withWaits(before -> window);
+        }
         return f.with(dates, "cure", n -> f.read(n, Read::time), (d, wait) -> d.withCure(Span.elapsed(wait)));
+    }
+
+    private static JobWaits wipe(Fields f, JobWaits usual) {
+        JobWaits waits = f.with(usual, "atLeast", n -> f.read(n, Read::time), (w, least) -> w.withWipe(Span.elapsed(least), w.wipeAtMost()));
+        return f.with(waits, "atMost", n -> f.read(n, Read::time), (w, most) -> w.withWipe(w.wipeAtLeast(), Span.elapsed(most)));
     }
 
     private static <T> T time(Fields f, String name, Function<String, T> parser, String what) {

@@ -51,7 +51,7 @@ final class LabourReader {
                         within ? d.withTravelInShift(time) : d.withTravelOutsideShift(time));
             }));
         }
-        return labour;
+        return f.has("trips") ? TripsReader.trips(f, labour) : labour;
     }
 
     private static Allowance allowance(Fields f) {
@@ -87,7 +87,8 @@ final class LabourReader {
         return table;
     }
 
-    private static JsonNode text(JsonNode node) {
+    /** A node that must be a text. */
+    static JsonNode text(JsonNode node) {
         if (node.scalar() instanceof String) {
             return node;
         }

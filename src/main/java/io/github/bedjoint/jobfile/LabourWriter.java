@@ -41,6 +41,9 @@ final class LabourWriter {
             out.sized("perDay", labour.workDay().travelS(), "s");
             out.flag("withinShift", labour.workDay().inShift());
         });
+        if (!labour.trips().isEmpty()) {
+            new TripsWriter(out).write(labour.trips());
+        }
         tasks(labour.tasks());
     }
 

@@ -5,6 +5,7 @@ import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
@@ -182,6 +183,17 @@ final class ResultWriter {
         hours("total", cost.labour().totalPaidS());
         hours("siteElapsed", cost.labour().siteElapsedS());
         json.writeNumberField("siteDays", cost.labour().siteDays().days());
+        json.writeArrayFieldStart("trips");
+        for (TripTime time : cost.labour().trips()) {
+            json.writeStartObject();
+            json.writeStringField("purpose", Fields.word(time.trip().purpose()));
+            json.writeNumberField("people", time.trip().people());
+            json.writeNumberField("days", time.days());
+            hours("paid", time.paidS());
+            hours("elapsed", time.elapsedS());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         number("minutesPerM2", cost.timePerArea().getValue());
         json.writeArrayFieldStart("tasks");
         for (TaskTime time : cost.labour().tasks()) {

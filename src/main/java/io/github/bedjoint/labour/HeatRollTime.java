@@ -2,7 +2,9 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -94,5 +96,12 @@ public final class HeatRollTime implements Explained {
                 : Working.of(DEVELOPED, timeS, strips, lengthM, ratio, source.passes(), source.speedMps());
         Working pace = Working.of(PACE_OF_TIME, paceSpm2, timeS, ratio, Steps.toM(widthSteps), lengthM);
         return Working.group("Heat-rolling from speed", List.of(pace.because(time.because(count))));
+    }
+
+    /** The time and the strips it is made of. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(timeS, UnitStyle.METRIC) + ": " + Print.count(strips, "strip") + " of "
+                + Measure.LENGTH.print(lengthM, UnitStyle.METRIC) + ", " + Print.count(source.passes(), "pass", "passes");
     }
 }

@@ -2,7 +2,9 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -76,5 +78,12 @@ public final class HeatedArea implements Explained {
     @Override
     public Working working() {
         return Working.of(FORMULA, heatedM2, ratio, visibleM2, overlapM2);
+    }
+
+    /** The area and what it is made of. */
+    @Override
+    public String toString() {
+        return Measure.AREA.print(heatedM2, UnitStyle.METRIC) + " heated: " + Measure.AREA.print(visibleM2, UnitStyle.METRIC)
+                + " visible and " + Measure.AREA.print(overlapM2, UnitStyle.METRIC) + " of overlap, " + Print.number(ratio) + " times";
     }
 }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -57,5 +58,12 @@ public final class HireCost implements Explained {
         return Working.of(FORMULA, cost.getAmount(), hire.delivery().getAmount(), items, days, hire.leastDays(), hire.dayRate().getAmount())
                 .whose(hire.name())
                 .in(cost.getCurrencyUnit());
+    }
+
+    /** The cost and what it is made of. */
+    @Override
+    public String toString() {
+        return cost + ": " + Print.count(items, hire.name()) + ", " + Print.count(chargedDays(), "day") + " at " + hire.dayRate()
+                + ", delivery " + hire.delivery();
     }
 }

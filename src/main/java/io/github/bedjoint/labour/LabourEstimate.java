@@ -73,6 +73,8 @@ public final class LabourEstimate implements Explained {
     private final List<TaskTime> installing = new ArrayList<>();
     private final SiteDays days;
     private final List<TripTime> trips;
+    /** Trips that are a part of the installing days. */
+    private final List<TripTime> arrivals;
     private final Premium premium;
     private final List<Verdict> verdicts;
     private final double productionPaidS;
@@ -89,14 +91,13 @@ public final class LabourEstimate implements Explained {
         this.tasks = tasks;
         this.verdicts = verdicts;
         this.premium = premium;
-        this.trips = visits.stream()
-                .map(trip -> new TripTime(trip, Totals.of(tasks.stream().filter(time -> trip.tasks().contains(time.task().id())).toList(), TaskTime::elapsedS)))
-                .toList();
+        this.trips = visits.stream().map(trip -> new TripTime(trip, doneOn(trip, visits, tasks), day)).toList();
+        this.arrivals = trips.stream().filter(trip -> trip.trip().purpose() == Trip.Purpose.INSTALL).toList();
         sort(visits);
         this.productionPaidS = Totals.of(inShop, TaskTime::paidS);
         this.productionElapsedS = Totals.of(inShop, TaskTime::elapsedS);
         this.siteWorkPaidS = Totals.of(onSite, TaskTime::paidS);
-        this.siteElapsedS = Totals.of(installing, TaskTime::elapsedS);
+        this.siteElapsedS = Totals.of(installingTerms(), term -> term);
         this.days = SiteDays.of(
                 siteElapsedS, day, Totals.of(daily, TaskTime::elapsedS), Totals.of(daily, TaskTime::paidS), crew.people());
         this.tripsPaidS = Totals.of(trips, TripTime::paidS);
@@ -115,6 +116,30 @@ public final class LabourEstimate implements Explained {
                 "labour." + name, title, new Symbol(letter, Measure.TIME, title), "sum(t_i)", SUM, new Symbol("t_i", Measure.TIME, what + " of each task"));
     }
 
+    /** Elapsed times of the tasks that a trip does, and its share of those that are done for each trip on which tasks are done. */
+    private static List<Double> doneOn(Trip trip, List<Trip> visits, List<TaskTime> tasks) {
+        double working = visits.stream().filter(visit -> !visit.tasks().isEmpty()).mapToInt(Trip::count).sum();
+        List<Double> terms = new ArrayList<>();
+        for (TaskTime time : tasks) {
+            if (trip.tasks().contains(time.task().id())) {
+                terms.add(time.elapsedS());
+            } else if (time.task().driver() == Driver.TRIP
+                    && time.task().stage() == Stage.SITE
+                    && !trip.tasks().isEmpty()
+                    && visits.stream().noneMatch(visit -> visit.tasks().contains(time.task().id()))) {
+                terms.add(time.elapsedS() * trip.count() / working);
+            }
+        }
+        return List.copyOf(terms);
+    }
+
+    private List<Double> installingTerms() {
+        List<Double> terms = new ArrayList<>();
+        installing.forEach(time -> terms.add(time.elapsedS()));
+        arrivals.forEach(trip -> terms.add(trip.elapsedS()));
+        return terms;
+    }
+
     private void sort(List<Trip> visits) {
         Set<String> elsewhere = new HashSet<>();
         visits.forEach(trip -> elsewhere.addAll(trip.tasks()));
@@ -129,10 +154,10 @@ public final class LabourEstimate implements Explained {
     /**
      * Whether the work fits into days at all.
      *
-     * @return false where set-up and travel fill the shift
+     * @return false where set-up and travel fill a shift
      */
     public boolean isPossible() {
-        return days.isPossible();
+        return reasons().isEmpty();
     }
 
     /**
@@ -141,7 +166,9 @@ public final class LabourEstimate implements Explained {
      * @return reasons, none where it can
      */
     public List<String> reasons() {
-        return days.reason().stream().toList();
+        List<String> reasons = new ArrayList<>(days.reason().stream().toList());
+        trips.forEach(trip -> trip.reason().ifPresent(reasons::add));
+        return List.copyOf(reasons);
     }
 
     /**
@@ -209,7 +236,8 @@ public final class LabourEstimate implements Explained {
     }
 
     /**
-     * Elapsed work of the installing days, without daily set-up and travel, without tasks driven by trips and those done on trips of their own.
+     * Elapsed work of the installing days: tasks, and the way there where a trip for installing was given; without daily set-up and travel,
+     * without tasks driven by trips and those done on trips of their own.
      *
      * @return seconds
      */
@@ -259,7 +287,9 @@ public final class LabourEstimate implements Explained {
         Working work = summed(SITE_WORK_PAID, siteWorkPaidS, onSite, TaskTime::paidS, false);
         Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS(), tripsPaidS)
                 .because(work, days.setUpWorking(), days.travelWorking(), tripsWorking());
-        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing, TaskTime::elapsedS, true);
+        List<Working> terms = new ArrayList<>(installing.stream().map(TaskTime::elapsedWorking).toList());
+        arrivals.forEach(trip -> terms.add(trip.elapsedWorking()));
+        Working elapsed = Working.sum(SITE_ELAPSED, siteElapsedS, installingTerms()).because(terms.toArray(Working[]::new));
         List<Working> figures = new ArrayList<>(List.of(
                 Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
                 summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
@@ -285,6 +315,6 @@ public final class LabourEstimate implements Explained {
     @Override
     public String toString() {
         return Print.fixed(totalPaidS / 3600, 2) + " h paid: " + Print.fixed(productionPaidS / 3600, 2) + " h in the shop, "
-                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + days.days() + (days.days() == 1 ? " day" : " days");
+                + Print.fixed(sitePaidS / 3600, 2) + " h on site in " + Print.count(days.days(), "day");
     }
 }

@@ -2,6 +2,8 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -110,5 +112,11 @@ public final class LearnedTime implements Explained {
                 ? Working.sum(UNIT_LAW_TOTAL, totalS, units())
                 : Working.of(AVERAGE_LAW, totalS, n, firstS, exponent);
         return Working.group("Learning", List.of(unit.because(exponentWorking), total));
+    }
+
+    /** The time of the last unit and of all, and the first. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(unitS, UnitStyle.METRIC) + " for unit " + n + ", " + Measure.TIME.print(totalS, UnitStyle.METRIC) + " for all: first unit " + Measure.TIME.print(firstS, UnitStyle.METRIC) + ", each doubling takes " + Print.number(100 * law.rate()) + " %";
     }
 }

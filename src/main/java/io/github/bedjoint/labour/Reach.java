@@ -2,6 +2,7 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Explained;
@@ -12,7 +13,9 @@ import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * By what the time of a task is multiplied at a place because of height and access: the mean of the factors of its parts, weighted by their area. Immutable.
@@ -121,5 +124,16 @@ public final class Reach implements Explained {
                                 .whose(part.access().map(Access::name).orElse("stated")))
                         .toArray(Working[]::new))
                 .noting("Factors: " + source + ".");
+    }
+
+    /** The factor and how the area is reached. */
+    @Override
+    public String toString() {
+        return "factor " + Print.number(factor) + ": " + parts.stream().map(Reach::words).collect(Collectors.joining(", "));
+    }
+
+    private static String words(Part part) {
+        return Print.number(100 * part.share()) + " % " + part.access().map(access -> "from " + access.toString().toLowerCase(Locale.ROOT)).orElse("of the area")
+                + " at " + Print.number(part.factor());
     }
 }

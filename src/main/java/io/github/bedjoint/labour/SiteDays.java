@@ -1,6 +1,7 @@
 package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
@@ -139,5 +140,11 @@ public final class SiteDays implements Explained {
 
     Working travelWorking() {
         return Working.of(TRAVEL, travelPaidS(), days, people, day.travelS()).because(working());
+    }
+
+    /** How many days and why, or why not. */
+    @Override
+    public String toString() {
+        return reason().orElseGet(() -> Print.count(days(), "day") + ": " + print(elapsedS) + " of work, " + print(leftS) + " of it a day");
     }
 }

@@ -2,7 +2,9 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -88,5 +90,12 @@ public final class StandardTime implements Explained {
     @Override
     public Working working() {
         return allowance.working(basicS, standardS).because(Working.of(BASIC, basicS, observedS, rating.factor()));
+    }
+
+    /** The standard time and what it is made of. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(standardS, UnitStyle.METRIC) + " standard: " + Measure.TIME.print(observedS, UnitStyle.METRIC) + " observed at a rating of " + Print.number(100 * rating.factor()) + " %, allowance of "
+                + Print.number(100 * allowance.share()) + " % " + (allowance.base() == Allowance.Base.JOB_TIME ? "on job time" : "on the working day");
     }
 }

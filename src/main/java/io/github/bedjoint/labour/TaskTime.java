@@ -2,6 +2,8 @@ package io.github.bedjoint.labour;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -173,5 +175,12 @@ public final class TaskTime implements Explained {
                 .whose(task.title())
                 .because(places.stream().map(PlaceTime::working).toArray(Working[]::new));
         return allowance.working(basicS, standardS).whose(task.title()).because(basic);
+    }
+
+    /** The hours and where the pace comes from. */
+    @Override
+    public String toString() {
+        return task.title() + ": " + Measure.TIME.print(paidS, UnitStyle.METRIC) + " paid, " + Measure.TIME.print(elapsedS, UnitStyle.METRIC) + " elapsed, "
+                + Print.count(people, "person", "people") + ", pace: " + task.source().kind().words();
     }
 }

@@ -4,7 +4,9 @@ import io.github.bedjoint.film.Film;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -322,7 +324,7 @@ public final class PanelLayout implements Explained {
         Working allowance = Working.sum(OVERLAP_ALLOWANCE, overlapM2, seams.stream().map(Seam::areaM2).toList())
                 .because(seams.stream().map(Seam::working).toArray(Working[]::new));
         List<Working> all = new ArrayList<>();
-        made.reachWorking().ifPresent(all::add);
+        all.addAll(List.of(made.reachWorkings()));
         all.add(strips);
         all.add(Working.sum(SEAM_LENGTH, seamM, lengths));
         all.add(allowance);
@@ -340,7 +342,8 @@ public final class PanelLayout implements Explained {
     @Override
     public String toString() {
         return isPossible()
-                ? wall.name() + ": " + panels.size() + " panels in " + strips() + " " + direction() + ", " + filmM + " m of film"
+                ? wall.name() + ": " + Print.count(panels.size(), "panel") + " in " + Print.count(strips(), direction() == Direction.BANDS ? "band" : "drop") + ", "
+                        + Measure.LENGTH.print(filmM, UnitStyle.METRIC) + " of film"
                 : wall.name() + ": no layout, " + String.join("; ", reasons);
     }
 }

@@ -2,8 +2,10 @@ package io.github.bedjoint.layout;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -121,5 +123,12 @@ public final class PrintList implements Explained {
         parts.add(Working.sum(SPARE_LENGTH, spareM(),
                 sparePanels.stream().map(panel -> Steps.toM(panel.cutLengthSteps())).toList()));
         return Working.group("Prints for " + layout.wall().name(), parts);
+    }
+
+    /** How many files and spares, and of what. */
+    @Override
+    public String toString() {
+        return Print.count(files.size(), "file") + " for " + layout.wall().name() + ", " + Print.count(sparePanels.size(), "spare panel") + " with "
+                + Measure.LENGTH.print(spareM(), UnitStyle.METRIC) + " of film";
     }
 }

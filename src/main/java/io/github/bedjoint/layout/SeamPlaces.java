@@ -17,30 +17,34 @@ import java.util.stream.LongStream;
  */
 final class SeamPlaces {
     private final WallRegions wall;
+    private final FilmLine line;
     private final Ban ban;
     private final long overlap;
-    private final long pitch;
+    private final long printable;
     private final long first;
     private final long last;
     private final TreeSet<Long> rightward = new TreeSet<>();
     private final TreeSet<Long> leftward = new TreeSet<>();
 
     SeamPlaces(
-            WallRegions wall, SeamRules rules, Rates rates, Ban ban, long overlap, long printable, long least, boolean ascending) {
+            WallRegions wall, FilmLine line, SeamRules rules, Rates rates, Ban ban, long overlap, long printable, long least,
+            boolean ascending) {
         this.wall = wall;
+        this.line = line;
         this.ban = ban;
         this.overlap = overlap;
-        this.pitch = printable - overlap;
+        this.printable = printable;
+        long reach = line.feed().reachSteps(printable);
         first = wall.needed().from(0);
         last = wall.needed().to(wall.needed().slabs() - 1);
         TreeSet<Long> anchors = new TreeSet<>();
-        Set<Long> lines = lines();
-        for (long line : lines) {
-            anchors.add(line);
-            anchors.add(line - overlap);
+        Set<Long> corners = corners();
+        for (long corner : corners) {
+            anchors.add(corner);
+            anchors.add(corner - overlap);
         }
         List<Line> slopes = slopes();
-        level(slopes, printable, anchors);
+        level(slopes, reach, anchors);
         settle(rates.filmPerM() / rates.seamPerM(), anchors);
         for (long anchor : anchors) {
             chains(anchor);
@@ -54,7 +58,7 @@ final class SeamPlaces {
             }
         }
         // Before the joints come in: there are hundreds of them, and a panel that balances two slopes beside one is a step's matter.
-        balance(slopes, lines, printable);
+        balance(slopes, corners, reach);
         for (int i = 0; i < ban.size(); i++) {
             chains(ban.from(i));
             chains(ban.to(i));
@@ -73,16 +77,16 @@ final class SeamPlaces {
     }
 
     /** Where something begins or ends across the strips. */
-    private Set<Long> lines() {
-        Set<Long> lines = new TreeSet<>();
+    private Set<Long> corners() {
+        Set<Long> corners = new TreeSet<>();
         for (Region region : List.of(wall.needed(), wall.seen())) {
             for (int i = 0; i < region.slabs(); i++) {
-                lines.add(region.from(i));
-                lines.add(region.to(i));
+                corners.add(region.from(i));
+                corners.add(region.to(i));
             }
         }
-        Arrays.stream(wall.uBars()).forEach(lines::add);
-        return lines;
+        Arrays.stream(wall.uBars()).forEach(corners::add);
+        return corners;
     }
 
     private void chains(long anchor) {
@@ -101,7 +105,7 @@ final class SeamPlaces {
             if (isPlace(u) && !rightward.add(u)) {
                 return;
             }
-            long next = ban.down(u + pitch);
+            long next = ban.down(line.end(u, printable) - overlap);
             if (next <= u) {
                 return;
             }
@@ -115,7 +119,7 @@ final class SeamPlaces {
             if (isPlace(u) && !leftward.add(u)) {
                 return;
             }
-            long next = ban.up(u - pitch);
+            long next = ban.up(line.begin(u + overlap, printable));
             if (next >= u) {
                 return;
             }
@@ -124,7 +128,7 @@ final class SeamPlaces {
     }
 
     private List<Line> slopes() {
-        return rims(wall.needed()).stream().filter(line -> line.v1() != line.v2()).toList();
+        return rims(wall.needed()).stream().filter(rim -> rim.v1() != rim.v2()).toList();
     }
 
     private static Set<Line> rims(Region region) {
@@ -139,12 +143,12 @@ final class SeamPlaces {
     }
 
     /** Where a falling and a rising rim are level at both ends of a full panel. */
-    private static void level(List<Line> slopes, long printable, TreeSet<Long> anchors) {
+    private static void level(List<Line> slopes, long reach, TreeSet<Long> anchors) {
         for (Line a : slopes) {
             for (Line b : slopes) {
                 if (slope(a) * slope(b) < 0) {
-                    double u = (b.at(printable) - a.at(0)) / (slope(a) - slope(b));
-                    if (spans(a, u) && spans(b, u + printable)) {
+                    double u = (b.at(reach) - a.at(0)) / (slope(a) - slope(b));
+                    if (spans(a, u) && spans(b, u + reach)) {
                         anchors.add(Math.round(u));
                     }
                 }
@@ -179,24 +183,24 @@ final class SeamPlaces {
      * Where a panel that begins, or ends, at a place known already ends, or begins, at the same height of a rim that slopes back. A
      * corner counts as such a place too, be it banned: within a panel it may be as high as the panel's end.
      */
-    private void balance(List<Line> slopes, Set<Long> lines, long printable) {
+    private void balance(List<Line> slopes, Set<Long> corners, long reach) {
         Set<Long> begins = new TreeSet<>(rightward);
-        begins.addAll(lines);
+        begins.addAll(corners);
         Set<Long> ends = new TreeSet<>(leftward);
-        lines.forEach(line -> ends.add(line - overlap));
+        corners.forEach(corner -> ends.add(corner - overlap));
         for (Line a : slopes) {
             for (Line b : slopes) {
                 if (slope(a) * slope(b) < 0) {
                     for (long begin : begins) {
                         double end = b.u1() + (a.at(begin) - b.v1()) / slope(b);
-                        if (spans(a, begin) && spans(b, end) && end > begin && end <= begin + printable) {
+                        if (spans(a, begin) && spans(b, end) && end > begin && end <= begin + reach) {
                             toRight(Math.round(end) - overlap);
                         }
                     }
                     for (long place : ends) {
                         long end = place + overlap;
                         double begin = a.u1() + (b.at(end) - a.v1()) / slope(a);
-                        if (spans(b, end) && spans(a, begin) && begin < end && begin >= end - printable) {
+                        if (spans(b, end) && spans(a, begin) && begin < end && begin >= end - reach) {
                             toLeft(Math.round(begin));
                         }
                     }

@@ -6,6 +6,7 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.ShopUnits;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -88,5 +89,11 @@ public final class Disposal implements Explained {
     @Override
     public Working working() {
         return Working.of(WASTE_MASS, massKg, linerM2, linerKgM2, scrapM2, scrapKgM2);
+    }
+
+    /** The mass and what it is made of. */
+    @Override
+    public String toString() {
+        return Measure.MASS.print(massKg, UnitStyle.METRIC) + " to dispose of: " + Measure.AREA.print(linerM2, UnitStyle.METRIC) + " of liner, " + Measure.AREA.print(scrapM2, UnitStyle.METRIC) + " of scrap";
     }
 }

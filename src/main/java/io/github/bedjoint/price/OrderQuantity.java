@@ -1,6 +1,7 @@
 package io.github.bedjoint.price;
 
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -78,5 +79,11 @@ public record OrderQuantity(int needed, int least, int inCarton) implements Expl
         return needed == 0
                 ? Working.group(ORDERED.title(), List.of()).noting("Nothing is needed, so nothing is ordered.")
                 : Working.of(ORDERED, ordered(), needed, inCarton, least);
+    }
+
+    /** How many are ordered and why. */
+    @Override
+    public String toString() {
+        return Print.count(ordered(), "roll") + " ordered: " + needed + " needed, at least " + least + ", " + inCarton + " in a carton";
     }
 }

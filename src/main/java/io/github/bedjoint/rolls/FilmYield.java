@@ -5,6 +5,7 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -101,6 +102,7 @@ public final class FilmYield implements Explained {
     /** The share in percent: {@code 74.6 %}. */
     @Override
     public String toString() {
-        return Print.fixed(share() * 100, 1) + " %";
+        return Print.fixed(share() * 100, 1) + " %: " + Measure.AREA.print(visibleM2, UnitStyle.METRIC) + " visible of "
+                + Measure.AREA.print(openedM2, UnitStyle.METRIC) + " opened";
     }
 }

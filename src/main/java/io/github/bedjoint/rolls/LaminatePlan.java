@@ -2,6 +2,7 @@ package io.github.bedjoint.rolls;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
@@ -128,6 +129,6 @@ public final class LaminatePlan implements Explained {
     /** Length, runs and rolls in one line. */
     @Override
     public String toString() {
-        return Measure.LENGTH.print(lengthM, UnitStyle.METRIC) + " of laminate in " + runs() + " runs from " + plan.rolls().size() + " rolls";
+        return Measure.LENGTH.print(lengthM, UnitStyle.METRIC) + " of laminate in " + Print.count(runs(), "run") + " from " + Print.count(plan.rolls().size(), "roll");
     }
 }

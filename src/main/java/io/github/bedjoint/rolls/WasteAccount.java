@@ -3,6 +3,7 @@ package io.github.bedjoint.rolls;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
@@ -216,6 +217,6 @@ public final class WasteAccount implements Explained {
     /** Film opened and yield in one line. */
     @Override
     public String toString() {
-        return Measure.AREA.print(openedM2, UnitStyle.METRIC) + " opened, yield " + filmYield();
+        return Measure.AREA.print(openedM2, UnitStyle.METRIC) + " opened, yield " + Print.fixed(filmYield().share() * 100, 1) + " %";
     }
 }

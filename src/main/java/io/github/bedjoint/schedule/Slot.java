@@ -1,6 +1,7 @@
 package io.github.bedjoint.schedule;
 
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -8,6 +9,8 @@ import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.time.Duration;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 
 /**
  * The dates of one activity.
@@ -29,6 +32,8 @@ public record Slot(
         Duration earlyClock,
         Duration lateClock)
         implements Explained {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ROOT);
+
     static final Formula FLOAT = Formula.of(
             "schedule.total-float",
             "Total float",
@@ -59,5 +64,12 @@ public record Slot(
     @Override
     public Working working() {
         return Working.of(FLOAT, totalFloat().toSeconds(), lateClock.toSeconds(), earlyClock.toSeconds()).whose(activity.title());
+    }
+
+    /** When it takes place and what it may slip. */
+    @Override
+    public String toString() {
+        return activity.title() + ": " + DATE.format(earlyStart) + " to " + DATE.format(earlyEnd)
+                + (isCritical() ? ", critical" : ", may start " + Measure.TIME.print(totalFloat().toSeconds(), UnitStyle.METRIC) + " later");
     }
 }

@@ -4,6 +4,7 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -88,5 +89,12 @@ public final class ThreePoint implements Explained {
     @Override
     public Working working() {
         return Working.group("Three points", List.of(Working.of(MEAN, meanS, lowS, modeS, highS), Working.of(SPREAD, spreadS, highS, lowS)));
+    }
+
+    /** The mean, its spread and the three estimates. */
+    @Override
+    public String toString() {
+        return Measure.TIME.print(meanS, UnitStyle.METRIC) + " ± " + Measure.TIME.print(spreadS, UnitStyle.METRIC) + ": at least " + Measure.TIME.print(lowS, UnitStyle.METRIC) + ", most likely " + Measure.TIME.print(modeS, UnitStyle.METRIC)
+                + ", at most " + Measure.TIME.print(highS, UnitStyle.METRIC);
     }
 }

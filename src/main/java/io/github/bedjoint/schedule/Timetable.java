@@ -10,8 +10,10 @@ import io.github.bedjoint.working.Working;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * closed days leave no slack it is the critical path of the textbooks.
  */
 public final class Timetable implements Explained {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm VV", Locale.ROOT);
+
     static final Formula LEAD_TIME = Formula.of(
             "schedule.lead-time",
             "Time from begin to hand-over",
@@ -312,6 +316,6 @@ public final class Timetable implements Explained {
     /** The hand-over and what sets it, or why there are no dates. */
     @Override
     public String toString() {
-        return isPossible() ? "hand-over " + handOver + ", set by " + String.join(", ", chain) : String.join(" ", reasons);
+        return isPossible() ? "hand-over " + DATE.format(handOver) + ", set by " + String.join(", ", chain) : String.join(" ", reasons);
     }
 }

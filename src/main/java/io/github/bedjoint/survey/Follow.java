@@ -177,4 +177,10 @@ public final class Follow implements Explained {
         }
         return Working.group("Does " + film.name() + " follow?", parts);
     }
+
+    /** Whether the film follows and why, in metric units. */
+    @Override
+    public String toString() {
+        return outcome + ": " + verdict(film.name(), UnitStyle.METRIC).reason();
+    }
 }

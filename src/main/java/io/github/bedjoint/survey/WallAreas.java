@@ -2,6 +2,8 @@ package io.github.bedjoint.survey;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -234,5 +236,13 @@ public final class WallAreas implements Explained {
         return Working.group("Areas of " + wall.name(), List.of(
                 visible.whose(wall.name()), measured.whose(wall.name()), developed.whose(wall.name()),
                 Working.of(CONTACT, contactM2(), developedM2, edges.turnedM2()).because(developed).whose(wall.name()), edges.working()));
+    }
+
+    /** The three areas and what was deducted. */
+    @Override
+    public String toString() {
+        return wall.name() + ": " + Measure.AREA.print(visibleM2, UnitStyle.METRIC) + " visible, "
+                + Measure.AREA.print(measuredM2, UnitStyle.METRIC) + " measured, deducting " + rule + ", "
+                + Measure.AREA.print(developedM2, UnitStyle.METRIC) + " developed at a ratio of " + Print.fixed(ratio, 4);
     }
 }

@@ -2,6 +2,7 @@ package io.github.bedjoint.survey;
 
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
@@ -200,5 +201,13 @@ public final class WallEdges implements Explained {
         parts.add(Working.sum(SEALED, sealedM(), sealed).whose(wall.name()));
         parts.add(Working.sum(TURNED, turnedM2(), turned).whose(wall.name()));
         return Working.group("Edges of " + wall.name(), parts);
+    }
+
+    /** The lengths that work is done along. */
+    @Override
+    public String toString() {
+        return wall.name() + ": " + Measure.LENGTH.print(groundM(), UnitStyle.METRIC) + " of ground edge, "
+                + Measure.LENGTH.print(openingRimsM(), UnitStyle.METRIC) + " around openings, "
+                + Measure.LENGTH.print(sealedM(), UnitStyle.METRIC) + " to be sealed";
     }
 }

@@ -2,6 +2,7 @@ package io.github.bedjoint.texture;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
@@ -214,7 +215,7 @@ public final class ContourProfile implements Explained {
     /** Number of points and straight length: {@code profile of 12 points over 0.2 m}. */
     @Override
     public String toString() {
-        return "profile of " + places.length + " points over " + Measure.LENGTH.print(straightM(), UnitStyle.METRIC);
+        return "profile of " + places.length + " points over " + Measure.LENGTH.print(straightM(), UnitStyle.METRIC) + ", " + Print.fixed(ratio(), 4) + " as long";
     }
 
     /** A hollow from one place to another: length along the surface and straight across, in metres. */

@@ -2,6 +2,7 @@ package io.github.bedjoint.texture;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
@@ -125,7 +126,7 @@ public final class HeightStatistics implements Explained {
     /** Sa and Sq: {@code Sa 0.569 mm, Sq 0.732 mm}. */
     @Override
     public String toString() {
-        return "Sa " + Measure.LENGTH.print(saM(), UnitStyle.METRIC) + ", Sq " + Measure.LENGTH.print(sqM(), UnitStyle.METRIC);
+        return "Sa " + Measure.LENGTH.print(saM(), UnitStyle.METRIC) + ", Sq " + Measure.LENGTH.print(sqM(), UnitStyle.METRIC) + " of " + Print.count(heights(), "height");
     }
 
     /** One reading of the grid: sums of heights less a reference. */

@@ -97,6 +97,6 @@ public final class MasonryCounts implements Explained {
     /** Units and joints: {@code 59.2593 units, bed joints 13.3333 m, head joints 4.4444 m}. */
     @Override
     public String toString() {
-        return Print.number(units()) + " units, bed joints " + Print.number(bedJointM()) + " m, head joints " + Print.number(headJointM()) + " m";
+        return Print.number(units()) + " units in " + Print.number(areaM2) + " m², bed joints " + Print.number(bedJointM()) + " m, head joints " + Print.number(headJointM()) + " m";
     }
 }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.units;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.Unit;
 
@@ -106,6 +107,8 @@ public enum Measure {
     MONEY_PER_MASS(
             Money.UNIT.divide(ShopUnits.KILOGRAM), List.of(new Shown("¤/kg", 1, 0)), List.of(new Shown("¤/lb", 0.45359237, 0)));
 
+    private static final int MONEY_DECIMALS = 6;
+
     private final Unit<?> unit;
     private final List<Shown> metric;
     private final List<Shown> imperial;
@@ -135,7 +138,7 @@ public enum Measure {
      */
     public String print(Number inner, UnitStyle style) {
         if (this == MONEY && inner instanceof BigDecimal exact) {
-            return "¤ " + exact.toPlainString();
+            return "¤ " + (exact.scale() > MONEY_DECIMALS ? trimmed(exact) : exact).toPlainString();
         }
         double value = inner.doubleValue();
         List<Shown> ladder = style == UnitStyle.METRIC ? metric : imperial;
@@ -151,6 +154,12 @@ public enum Measure {
             return "¤ " + number + as.label().substring(1);
         }
         return number + (as.label().isEmpty() || as.label().startsWith("°") && this == ANGLE ? "" : " ") + as.label();
+    }
+
+    /** An amount not yet rounded, without the noise of a quantity's last digits; two decimals at least. */
+    private static BigDecimal trimmed(BigDecimal amount) {
+        BigDecimal shorter = amount.setScale(MONEY_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+        return shorter.scale() < 2 ? shorter.setScale(2) : shorter;
     }
 
     /** The number in the unit that is shown; temperatures have an offset of their own. */

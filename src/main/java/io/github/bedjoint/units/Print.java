@@ -47,6 +47,29 @@ public final class Print {
     }
 
     /**
+     * A count and what is counted.
+     *
+     * @param count a whole number
+     * @param one   the word for one, whose plural takes an s
+     * @return the text, such as {@code 1 roll} or {@code 2 rolls}
+     */
+    public static String count(long count, String one) {
+        return count(count, one, one + "s");
+    }
+
+    /**
+     * A count and what is counted.
+     *
+     * @param count a whole number
+     * @param one   the word for one
+     * @param many  the word for any other number
+     * @return the text, such as {@code 1 person} or {@code 2 people}
+     */
+    public static String count(long count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+
+    /**
      * A length for a cut list: millimetres with one decimal, halves away from zero, or feet and inches to the nearest 1/16 in.
      *
      * @param steps a length in steps

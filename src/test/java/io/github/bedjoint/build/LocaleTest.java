@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
-/** The three runs of the suite must differ in the locale, or they prove nothing about it. */
+/** The runs of the suite must differ in the locale, or they prove nothing about it. */
 class LocaleTest {
 
     @Test

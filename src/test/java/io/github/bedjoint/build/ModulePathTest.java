@@ -25,10 +25,10 @@ import org.junit.jupiter.api.io.TempDir;
 class ModulePathTest {
 
     /** The run-time dependencies that are not optional. */
-    private static final List<String> NEEDED =
+    static final List<String> NEEDED =
             List.of("indriya-", "unit-api-", "uom-lib-common-", "jakarta.inject-api-", "joda-money-", "commons-lang3-");
     /** Javac asks for it (requires static transitive); nothing loads it at run time. */
-    private static final List<String> NEEDED_TO_COMPILE = List.of("jspecify-");
+    static final List<String> NEEDED_TO_COMPILE = List.of("jspecify-");
 
     @TempDir
     private Path temp;

@@ -122,7 +122,44 @@ public final class RandomJobs {
             job.put("extras", extras());
         }
         job.put("price", price());
+        visits(job);
         return job;
+    }
+
+    /** What was added to job files later is drawn last, so that older seeds keep the rest of their jobs. */
+    private void visits(Map<String, Object> job) {
+        Map<String, Object> labour = JsonTree.object(job.get("labour"));
+        if (maybe(3)) {
+            List<Object> trips = new ArrayList<>();
+            trips.add(trip(pick("survey", "test-patch", "install", "inspection", "removal"), List.of()));
+            if (maybe(2)) {
+                trips.add(trip("wash", labour.toString().contains("wash") ? List.of() : List.of("wash")));
+            }
+            labour.put("trips", trips);
+        }
+        if (job.containsKey("calendar") && maybe(3)) {
+            JsonTree.object(job.get("calendar")).put("wipe", Map.of("atLeast", time(between(0, 60)), "atMost", time(between(50, 200))));
+        }
+    }
+
+    private Map<String, Object> trip(String purpose, List<String> tasks) {
+        Map<String, Object> trip = new LinkedHashMap<>();
+        trip.put("purpose", purpose);
+        if (maybe(2)) {
+            trip.put("count", between(1, 3));
+        }
+        trip.put("people", between(1, 3));
+        if (maybe(2)) {
+            trip.put("travel", time(between(0, 120)));
+        }
+        trip.put("onSite", time(between(0, 240)));
+        if (maybe(2)) {
+            trip.put("wait", time(60 * between(0, 200)));
+        }
+        if (!tasks.isEmpty()) {
+            trip.put("tasks", tasks);
+        }
+        return trip;
     }
 
     private List<Object> walls() {

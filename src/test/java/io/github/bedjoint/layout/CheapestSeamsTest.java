@@ -224,7 +224,7 @@ class CheapestSeamsTest {
         for (int i = 0; i <= begins.length; i++) {
             strips.add(new Strip(i == 0 ? 0 : begins[i - 1], i == begins.length ? wall.widthSteps() : begins[i] + overlap));
         }
-        Cutting cutting = new Cutting(regions, rates, 1, Limits.ANY_LENGTH, false, overlap);
+        Cutting cutting = new Cutting(regions, rates, new Feed(0, 0), Limits.ANY_LENGTH, false, overlap);
         return new Placement(wall, regions, cutting, SeamRules.withDefaults(), new Feed(0, 0), new Feed(0, 0), strips, true, true);
     }
 }

@@ -175,7 +175,7 @@ class InputTest {
         assertSame(Input.cure(), Spread.list(List.of(Read.time("120 h"))), with(dates.withCure(Span.elapsed(Read.time("120 h")))));
         assertSame(Input.washWait(), Spread.list(List.of(Read.time("400 h"))), with(dates.withWashBefore(Span.elapsed(Read.time("400 h")))));
         assertSame(Input.delay(), Spread.list(List.of(Read.time("48 h"))),
-                with(new JobDates(dates.calendar(), dates.start().plusHours(48), dates.washBefore(), dates.cure())));
+                with(dates.withStart(dates.start().plusHours(48))));
         assertSame(Input.outgas(), Spread.list(List.of(Read.time("400 h"))),
                 with(MATERIALS.withFilm(MATERIALS.film().withOutgas(Read.time("400 h")), MATERIALS.filmRolls())));
     }

@@ -68,7 +68,7 @@ class WasteAccountTest {
         assertThatThrownBy(() -> FilmYield.of(Read.area("10.01 m2"), Read.area("10 m2"))).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> FilmYield.of(Read.area("9 m2"), Read.area("10 m2")).withKept(Read.area("1.5 m2")))
                 .isInstanceOf(RefusedException.class);
-        assertThat(FilmYield.of(Read.area("31.2 m2"), Read.area("41.8 m2"))).hasToString("74.6 %");
+        assertThat(FilmYield.of(Read.area("31.2 m2"), Read.area("41.8 m2"))).hasToString("74.6 %: 31.2 m² visible of 41.8 m² opened");
     }
 
     /** Web 3 x 3 m + 2 gaps = 9.02 m in one run; lead-in 1 m: 10.02 m, more than one laminate roll of 10 m holds, so two runs. */

@@ -172,7 +172,7 @@ class MasonrySurfaceTest {
     @Test
     void counts_ofASquareMetre_printEverything() {
         assertThat(MasonryCounts.of(metric(JointProfile.flush()), Read.area("1 m2")))
-                .hasToString("59.2593 units, bed joints 13.3333 m, head joints 4.4444 m");
+                .hasToString("59.2593 units in 1 m², bed joints 13.3333 m, head joints 4.4444 m");
         assertThatThrownBy(() -> MasonryCounts.of(metric(JointProfile.flush()), Read.area("-1 m2"))).hasMessageContaining("wall area");
     }
 

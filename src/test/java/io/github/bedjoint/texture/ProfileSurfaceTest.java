@@ -98,6 +98,6 @@ class ProfileSurfaceTest {
         assertThat(mm(new double[] {0, 500}, new double[] {0, 250})).isEqualTo(metres).hasSameHashCodeAs(metres);
         assertThat(ProfileSurface.up(metres)).isEqualTo(ProfileSurface.up(metres)).isNotEqualTo(ProfileSurface.along(metres));
         assertThat(ProfileSurface.up(metres)).hasSameHashCodeAs(ProfileSurface.up(metres));
-        assertThat(metres).hasToString("profile of 2 points over 0.5 m");
+        assertThat(metres).hasToString("profile of 2 points over 0.5 m, 1.1180 as long");
     }
 }

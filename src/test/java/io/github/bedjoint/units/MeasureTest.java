@@ -95,6 +95,8 @@ class MeasureTest {
     void print_otherNumbers_asTheyAre() {
         assertThat(Measure.MONEY.print(new BigDecimal("7.90"), UnitStyle.METRIC)).isEqualTo("¤ 7.90");
         assertThat(Measure.MONEY.print(new BigDecimal("1E+3"), UnitStyle.IMPERIAL)).isEqualTo("¤ 1000");
+        assertThat(Measure.MONEY.print(new BigDecimal("3.850000000000000500"), UnitStyle.METRIC)).isEqualTo("¤ 3.85");
+        assertThat(Measure.MONEY.print(new BigDecimal("16.0000000000"), UnitStyle.METRIC)).isEqualTo("¤ 16.00");
         assertThat(Measure.MONEY_PER_AREA.print(new BigDecimal("7.90"), UnitStyle.METRIC)).isEqualTo("¤ 7.9/m²");
         assertThat(Measure.STEPS.print(109_728L, UnitStyle.METRIC)).isEqualTo("1.3716 m");
         assertThat(Measure.NUMBER.print(3, UnitStyle.METRIC)).isEqualTo("3");

@@ -1,0 +1,3 @@
+module shop {
+    requires io.github.bedjoint;
+}
