@@ -243,6 +243,11 @@ public final class MasonrySurface implements Surface {
         return jointShare;
     }
 
+    @Override
+    public Optional<JointAreas> joints() {
+        return Optional.of(new MasonryJoints(areaRatio, faceRatio, lengthM, heightM, head.widthM() + head.extraM(), cellM2));
+    }
+
     /**
      * A bed joint in section.
      *
