@@ -76,7 +76,7 @@ final class PlanInputs {
         return Bound.planned(Measure.MONEY, Range.closed(0, 1e9), grain, (from, value) -> {
             Money price = Money.of(from.rules().currency(), BigDecimal.valueOf(value), RoundingMode.HALF_UP);
             List<RollOffer> offers = from.materials().filmRolls().stream()
-                    .map(offer -> offer.id().equals(id) ? PriceInputs.at(offer, price) : offer)
+                    .map(offer -> offer.id().equals(id) ? offer.withPrice(price) : offer)
                     .toList();
             return from.toBuilder().materials(from.materials().withFilm(from.materials().film(), offers)).build();
         });
