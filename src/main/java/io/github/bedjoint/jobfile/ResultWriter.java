@@ -13,6 +13,7 @@ import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.schedule.Timetable;
@@ -154,6 +155,15 @@ final class ResultWriter {
             json.writeArrayFieldStart("panels");
             for (String piece : roll.pieces()) {
                 json.writeString(piece);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("places");
+            for (PlacedCut piece : roll.placed()) {
+                json.writeStartObject();
+                length("along", piece.alongSteps());
+                length("across", piece.acrossSteps());
+                json.writeBooleanField("turned", piece.turned());
+                json.writeEndObject();
             }
             json.writeEndArray();
             length("used", roll.usedSteps());

@@ -1,5 +1,6 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.texture.Bond;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.Diagonal;
@@ -26,7 +27,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
-/** Reads a surface: flat, masonry in closed form, contour profiles, spot depths or a height grid. */
+/** Reads a surface: flat, masonry in closed form, contour profiles, spot depths, a height grid, or one of these at another ratio. */
 final class SurfaceReader {
     private static final Range PLACE = Range.closed(-1000, 1000);
 
@@ -39,7 +40,8 @@ final class SurfaceReader {
             case "spots" -> spots(f);
             case "profile" -> profiles(f);
             case "grid" -> grid(f);
-            default -> throw f.get("kind").refused("must be one of flat, masonry, spots, profile, grid", "Maybe the spelling differs.");
+            case "adjusted" -> AdjustedSurface.of(f.object("shape", SurfaceReader::surface), f.number("areaRatio"));
+            default -> throw f.get("kind").refused("must be one of flat, masonry, spots, profile, grid, adjusted", "Maybe the spelling differs.");
         };
     }
 

@@ -1,5 +1,6 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.FlatSurface;
 import io.github.bedjoint.texture.GaugeTolerance;
@@ -13,7 +14,7 @@ import io.github.bedjoint.texture.SpotSurface;
 import io.github.bedjoint.texture.Surface;
 import java.io.IOException;
 
-/** Writes a surface: flat, masonry in closed form, contour profiles, spot depths or a height grid. */
+/** Writes a surface: flat, masonry in closed form, contour profiles, spot depths, a height grid, or one of these at another ratio. */
 final class SurfaceWriter {
     private final JsonOut out;
 
@@ -30,6 +31,10 @@ final class SurfaceWriter {
             profiles(profiles);
         } else if (surface instanceof GridSurface grid) {
             grid(grid);
+        } else if (surface instanceof AdjustedSurface adjusted) {
+            out.field("kind", "adjusted");
+            out.number("areaRatio", adjusted.areaRatio());
+            out.object("shape", () -> write(adjusted.shape()));
         } else if (surface instanceof FlatSurface) {
             out.field("kind", "flat");
         }

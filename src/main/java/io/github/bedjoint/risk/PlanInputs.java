@@ -3,11 +3,13 @@ package io.github.bedjoint.risk;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.risk.Input.Bound;
+import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
@@ -48,11 +50,14 @@ final class PlanInputs {
         List<Point> corners = wall.outline().points().stream()
                 .map(point -> new Point(steps(point.xSteps(), factor), steps(point.ySteps(), factor)))
                 .toList();
-        Wall scaled = Wall.polygon(wall.name(), corners).withSurface(wall.surface()).withAccess(wall.access());
+        Wall scaled = Wall.polygon(wall.name(), corners).withSurface(wall.surface()).withAccess(wall.access()).withTolerance(wall.tolerance());
         for (Side side : Side.values()) {
             scaled = scaled.withEdge(side, wall.edge(side));
         }
-        return scaled.withOpenings(wall.openings().stream().map(opening -> scaled(opening, factor)).toList());
+        List<MovementJoint> joints = wall.movementJoints().stream()
+                .map(joint -> new MovementJoint(joint.upright(), steps(joint.atSteps(), factor)))
+                .toList();
+        return scaled.withOpenings(wall.openings().stream().map(opening -> scaled(opening, factor)).toList()).withMovementJoints(joints);
     }
 
     /** Rims are rounded, not sizes, so that what touched still touches. */
@@ -64,6 +69,15 @@ final class PlanInputs {
 
     private static long steps(long steps, double factor) {
         return Math.round(steps * factor);
+    }
+
+    /** The ratio of a wall where film is fed in along the texture. */
+    static Bound ratio(String name) {
+        return Bound.planned(Measure.NUMBER, Range.closed(1, 20), SIZE_GRAIN, (from, value) -> {
+            List<Wall> walls = new ArrayList<>(from.survey().walls());
+            walls.replaceAll(wall -> wall.name().equals(name) ? wall.withSurface(AdjustedSurface.of(wall.surface(), value)) : wall);
+            return from.toBuilder().survey(new Survey(walls)).build();
+        });
     }
 
     static Bound rollPrice(Job job, String id) {

@@ -15,7 +15,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.Quantity;
 import org.joda.money.BigMoney;
-import org.joda.money.Money;
 
 /** Inputs of the price that leave panels and rolls as they are. */
 final class PriceInputs {

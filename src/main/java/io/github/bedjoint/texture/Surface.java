@@ -13,7 +13,7 @@ import java.util.Optional;
  * <p>A stretch is a share of length: 0 is none, 1 is twice the length. It is never the area's ratio less one, since a film gives way in length.
  * All surfaces are immutable values.
  */
-public sealed interface Surface extends Explained permits FlatSurface, GridSurface, MasonrySurface, ProfileSurface, SpotSurface {
+public sealed interface Surface extends Explained permits AdjustedSurface, FlatSurface, GridSurface, MasonrySurface, ProfileSurface, SpotSurface {
     /**
      * Developed area ratio r: area along the texture divided by the area seen from the front, 1 + Sdr (ISO 25178-2).
      *

@@ -23,6 +23,7 @@ import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.texture.Bond;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.Diagonal;
@@ -126,6 +127,7 @@ final class SurfaceExamples {
         return List.of(
                 BRICK,
                 FlatSurface.flat(),
+                AdjustedSurface.of(BRICK, 1.2),
                 BRICK.withHeads(JointProfile.raked(mm(2))),
                 BRICK.withHeads(JointProfile.concave(mm(3))),
                 brick(vee).withHeads(JointProfile.concave(mm(3))),

@@ -39,7 +39,7 @@ class JobWorkingProperties {
             "texture\\.(bed-length|head-length|unit-count|variance.*|take-up|stretch-left|.*uncertainty)", // counts and uncertainty on demand
             "job\\.least-contact", // unknown where a measured surface is bridged
             "texture\\.(face-stretch|local-stretch.*|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
-            "texture\\.(gauge-.*|grid.*|less-noise|noise|profile.*|profiles|sa|sq|sdq|sdr|spot.*|stepped)" // measured surfaces, which few jobs have
+            "texture\\.(adjusted.*|gauge-.*|grid.*|less-noise|noise|profile.*|profiles|sa|sq|sdq|sdr|spot.*|stepped)" // measured surfaces, which few jobs have
             ));
 
     /** A job as a shop has it, with ink, laminate, dates and a surveyed site; if it cannot be planned, the next one. */

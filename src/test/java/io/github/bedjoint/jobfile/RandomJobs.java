@@ -256,7 +256,9 @@ public final class RandomJobs {
             wall.put("outline", outline(List.of(List.of(0, 0), List.of(width, 0), List.of(width, right), List.of(peak, height), List.of(0, left)), width));
             height = Math.min(left, right);
         }
-        wall.put("surface", surface());
+        wall.put("surface", random.nextInt(12) == 0
+                ? Map.of("kind", "adjusted", "areaRatio", decimal(100, 140, 2), "shape", surface())
+                : surface());
         if (maybe(2)) {
             Map<String, Object> edges = new LinkedHashMap<>();
             for (String side : List.of("left", "right", "bottom", "top")) {
