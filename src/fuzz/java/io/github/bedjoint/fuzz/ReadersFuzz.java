@@ -24,7 +24,7 @@ import java.util.function.Consumer;
  * multiple of the input. Jazzer ends a run that hangs.
  */
 class ReadersFuzz {
-    private static final long BASE = 1_000_000;
+    private static final long BASE = 2_000_000;
     private static final long PER_BYTE = 500;
     private static final com.sun.management.ThreadMXBean THREADS = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static final List<Consumer<String>> QUANTITIES = List.of(Read::length, Read::area, Read::time, Read::mass, Read::volume, Read::temperature, Read::speed,

@@ -1,11 +1,15 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.conditions.Answer;
+import io.github.bedjoint.conditions.Question;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.labour.Trip.Purpose;
 import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.schedule.Activity;
+import io.github.bedjoint.schedule.Capacity;
 import io.github.bedjoint.schedule.Link;
 import io.github.bedjoint.schedule.Network;
+import io.github.bedjoint.schedule.Resource;
 import io.github.bedjoint.schedule.Span;
 import io.github.bedjoint.units.Door;
 import java.util.ArrayList;
@@ -21,7 +25,8 @@ import javax.measure.quantity.Time;
  * The activities of a job and what waits for what: survey; test patch; prepare, print, outgas, laminate, finish; wash ahead; set up, wipe and
  * install; look over; cure; hand over.
  *
- * <p>A trip that comes to nothing here is one to remove the film: it lies years after the hand-over.
+ * <p>There is one printer, one laminator, and the people of the crews or as many as the dates say; helpers who join for one task are not counted. Work on the
+ * wall stops in rain unless the site is indoors. A trip to remove the film has no place here: it lies years after the hand-over.
  */
 final class JobNetwork {
     static final String PREPARE = "prepare";
@@ -37,6 +42,8 @@ final class JobNetwork {
     private final LabourEstimate labour;
     private final int lostDays;
     private final Map<String, TripTime> trips = new LinkedHashMap<>();
+    private final boolean outdoors;
+    private int most;
     private Network network;
 
     /** The network when so many installing days are lost to weather. */
@@ -45,7 +52,8 @@ final class JobNetwork {
         this.dates = job.dates().orElseThrow();
         this.labour = labour;
         this.lostDays = lostDays;
-        this.network = Network.on(dates.calendar(), dates.start());
+        this.network = Network.on(dates.calendar(), dates.start()).withRain(dates.rain());
+        this.outdoors = job.site().map(site -> site.answer(Question.OUTDOOR) != Answer.NO).orElse(true);
     }
 
     Network network() {
@@ -66,28 +74,36 @@ final class JobNetwork {
         links(washes, site.subList(0, 1), wash -> longer(after(wash), dates.waits().washBefore()));
         looks.forEach(look -> links(List.of(installed), List.of(look), install -> after(look)));
         links(List.of(installed), List.of(CURE), install -> Span.NONE);
-        return network;
+        leadTimes(surveys, patches, shop.subList(0, 1), washes, site.subList(0, 1));
+        int crews = job.labour().shopCrew().people() + job.labour().siteCrew().people();
+        return network.withCapacity(Capacity.shop(dates.people() > 0 ? dates.people() : Math.min(50, Math.max(crews, most))));
     }
 
     /** The activities of the shop in their order, the last of which is always there. */
     private List<String> shop() {
         ShopPart part = ShopPart.of(labour);
+        int crew = job.labour().shopCrew().people();
         List<String> chain = new ArrayList<>();
-        work(chain, PREPARE, "Prepare the print", part.prepareS());
-        work(chain, PRINT, "Print", part.printS());
-        work(chain, LAMINATE, "Laminate", part.laminateS());
-        network = network.with(shift(FINISH, "Cut, number and pack", part.finishS()));
+        work(chain, people(shift(PREPARE, "Prepare the print", part.prepareS()), crew));
+        work(chain, people(shift(PRINT, "Print", part.printS()), part.atPrinter()).using(Resource.PRINTER, 1));
+        work(chain, people(shift(LAMINATE, "Laminate", part.laminateS()), part.atLaminator()).using(Resource.LAMINATOR, 1));
+        network = network.with(people(shift(FINISH, "Cut, number and pack", part.finishS()), crew));
         chain.add(FINISH);
-        chain(chain, next -> next.equals(LAMINATE) ? Span.elapsed(outgas()) : Span.NONE);
+        for (int i = 1; i < chain.size(); i++) {
+            Span rest = chain.get(i).equals(LAMINATE) ? Span.elapsed(outgas()) : Span.NONE;
+            network = network.with(Link.of(chain.get(i - 1), chain.get(i)).atLeast(rest));
+        }
         return chain;
     }
 
     /** The activities of the installing days in their order, the last of which is always there. */
     private List<String> site() {
         SitePart part = SitePart.of(labour, job.labour().workDay(), dates.waits().wipeAtMost().seconds());
+        int crew = job.labour().siteCrew().people();
+        double lostS = lostDays * job.labour().workDay().shiftS();
         List<String> chain = new ArrayList<>();
-        work(chain, WIPE, "Set up and wipe", part.wipeS());
-        network = network.with(shift(INSTALL, "Install", part.installS() + lostDays * job.labour().workDay().shiftS()));
+        work(chain, people(atWall(shift(WIPE, "Set up and wipe", part.wipeS())), crew));
+        network = network.with(people(atWall(shift(INSTALL, "Install", part.installS() + lostS)), crew));
         chain.add(INSTALL);
         if (part.wipeS() > 0) {
             network = network.with(Link.of(WIPE, INSTALL).atLeast(dates.waits().wipeAtLeast()).atMost(dates.waits().wipeAtMost()));
@@ -95,10 +111,19 @@ final class JobNetwork {
         return chain;
     }
 
-    private void work(List<String> chain, String id, String title, double seconds) {
-        if (seconds > 0) {
-            network = network.with(shift(id, title, seconds));
-            chain.add(id);
+    private Activity atWall(Activity activity) {
+        return outdoors ? activity.outdoors() : activity;
+    }
+
+    private Activity people(Activity activity, int count) {
+        most = Math.max(most, count);
+        return activity.using(Resource.PEOPLE, count);
+    }
+
+    private void work(List<String> chain, Activity activity) {
+        if (activity.duration().seconds() > 0) {
+            network = network.with(activity);
+            chain.add(activity.id());
         }
     }
 
@@ -108,7 +133,9 @@ final class JobNetwork {
         for (TripTime time : labour.trips()) {
             if (time.trip().purpose() == purpose) {
                 String id = purpose.words().replace(' ', '-') + (ids.isEmpty() ? "" : "-" + (ids.size() + 1));
-                network = network.with(shift(id, title, time.elapsedS()));
+                Activity visit = people(shift(id, title, time.elapsedS()), time.trip().people());
+                boolean dry = purpose == Purpose.WASH || purpose == Purpose.TEST_PATCH;
+                network = network.with(dry ? atWall(visit) : visit);
                 trips.put(id, time);
                 ids.add(id);
             }
@@ -116,9 +143,22 @@ final class JobNetwork {
         return ids;
     }
 
-    private void chain(List<String> chain, Function<String, Span> before) {
-        for (int i = 1; i < chain.size(); i++) {
-            network = network.with(Link.of(chain.get(i - 1), chain.get(i)).atLeast(before.apply(chain.get(i))));
+    private void leadTimes(List<String> surveys, List<String> patches, List<String> shop, List<String> washes, List<String> site) {
+        int number = 0;
+        for (LeadTime lead : dates.leadTimes()) {
+            number++;
+            String id = "lead-" + number;
+            network = network.with(Activity.of(id, lead.title(), lead.takes()));
+            if (lead.before() == LeadTime.Before.PRODUCTION) {
+                links(surveys, List.of(id), survey -> Span.NONE);
+                links(patches, List.of(id), patch -> Span.NONE);
+            }
+            List<String> waiting = switch (lead.before()) {
+                case PRODUCTION -> shop;
+                case WASHING -> washes.isEmpty() ? site : washes;
+                case INSTALLING -> site;
+            };
+            links(List.of(id), waiting, first -> Span.NONE);
         }
     }
 

@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.JobDates;
+import io.github.bedjoint.job.LeadTime;
 import io.github.bedjoint.schedule.WorkCalendar;
 import java.io.IOException;
 import java.time.DayOfWeek;
@@ -44,6 +45,32 @@ final class CalendarWriter {
             out.sized("atLeast", dates.waits().wipeAtLeast().seconds(), "s");
             out.sized("atMost", dates.waits().wipeAtMost().seconds(), "s");
         });
+        if (dates.people() > 0) {
+            out.count("people", dates.people());
+        }
+        rain(dates);
+        if (!dates.leadTimes().isEmpty()) {
+            out.array("leadTimes", () -> {
+                for (LeadTime lead : dates.leadTimes()) {
+                    out.item(() -> {
+                        out.field("title", lead.title());
+                        out.sized("takes", lead.takes().seconds(), "s");
+                        out.word("before", lead.before());
+                    });
+                }
+            });
+        }
         out.sized("cure", dates.waits().cure().seconds(), "s");
+    }
+
+    private void rain(JobDates dates) throws IOException {
+        if (!dates.rain().days().isEmpty()) {
+            out.array("rain", () -> {
+                for (LocalDate day : dates.rain().days()) {
+                    out.text(day.toString());
+                }
+            });
+        }
+        out.sized("dryAfterRain", dates.rain().drying().seconds(), "s");
     }
 }

@@ -29,7 +29,7 @@ final class JobWriter {
         out.field("currency", job.rules().currency().getCode());
         out.array("walls", () -> {
             for (Wall wall : job.survey().walls()) {
-                out.item(() -> new WallWriter(out).write(wall, job.accessFactor(wall.name())));
+                out.item(() -> new WallWriter(out).write(wall, job.statedFactor(wall.name()), job.access().bottomSteps(wall.name())));
             }
         });
         deduction(job.deduction());
@@ -42,6 +42,7 @@ final class JobWriter {
             });
         }
         out.object("cutting", () -> cutting(job.cutting()));
+        new AccessWriter(out).write(job.access());
         out.object("labour", () -> new LabourWriter(out).write(job));
         if (job.dates().isPresent()) {
             out.object("calendar", () -> new CalendarWriter(out).write(job.dates().get()));

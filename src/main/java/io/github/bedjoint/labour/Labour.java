@@ -131,6 +131,15 @@ public final class Labour {
     }
 
     /**
+     * The premium on wages.
+     *
+     * @return the premium, {@link Premium#NONE} unless set
+     */
+    public Premium premium() {
+        return premium;
+    }
+
+    /**
      * Trips of their own.
      *
      * @return the trips

@@ -47,16 +47,16 @@ public final class LabourEstimate implements Explained {
             "sum(P_i)",
             SUM,
             new Symbol("P_i", Measure.TIME, "paid time of each trip"));
+    static final Formula SHOP_PREMIUM = premium("shop-premium", "in the shop", "X_p", "P_p");
+    static final Formula SITE_PREMIUM = premium("site-premium", "on site and on the way", "X_s", "P_s");
     static final Formula PREMIUM = Formula.of(
             "labour.premium",
             "Premium, as paid time at the plain wage",
             new Symbol("P_x", Measure.TIME, "premium, as paid time at the plain wage"),
-            "P_p * k_p + P_s * k_s",
-            Source.practice("a premium is a share of the wage"),
-            new Symbol("P_p", Measure.TIME, "paid time in the shop"),
-            Symbol.number("k_p", "premium in the shop"),
-            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
-            Symbol.number("k_s", "premium on site"));
+            "X_p + X_s",
+            SUM,
+            new Symbol("X_p", Measure.TIME, "premium in the shop"),
+            new Symbol("X_s", Measure.TIME, "premium on site"));
     static final Formula TOTAL = Formula.of(
             "labour.total-paid",
             "Paid time in all",
@@ -84,7 +84,8 @@ public final class LabourEstimate implements Explained {
     private final double sitePaidS;
     private final double totalPaidS;
     private final double tripsPaidS;
-    private final double premiumS;
+    private final double shopPremiumS;
+    private final double sitePremiumS;
 
     private LabourEstimate(
             List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
@@ -103,7 +104,8 @@ public final class LabourEstimate implements Explained {
         this.tripsPaidS = Totals.of(trips, TripTime::paidS);
         this.sitePaidS = siteWorkPaidS + days.setUpPaidS() + days.travelPaidS() + tripsPaidS;
         this.totalPaidS = productionPaidS + sitePaidS;
-        this.premiumS = productionPaidS * premium.shop() + sitePaidS * premium.site();
+        this.shopPremiumS = productionPaidS * premium.shop();
+        this.sitePremiumS = sitePaidS * premium.site();
     }
 
     static LabourEstimate of(
@@ -138,6 +140,17 @@ public final class LabourEstimate implements Explained {
         installing.forEach(time -> terms.add(time.elapsedS()));
         arrivals.forEach(trip -> terms.add(trip.elapsedS()));
         return terms;
+    }
+
+    private static Formula premium(String name, String where, String letter, String base) {
+        return Formula.of(
+                "labour." + name,
+                "Premium " + where + ", as paid time at the plain wage",
+                new Symbol(letter, Measure.TIME, "premium " + where),
+                base + " * k",
+                Source.practice("a premium is a share of the wage"),
+                new Symbol(base, Measure.TIME, "paid time " + where),
+                Symbol.number("k", "premium as a share of the wage"));
     }
 
     private void sort(List<Trip> visits) {
@@ -260,7 +273,34 @@ public final class LabourEstimate implements Explained {
      * @return person-seconds to be paid on top of {@link #totalPaidS()}
      */
     public double premiumS() {
-        return premiumS;
+        return shopPremiumS + sitePremiumS;
+    }
+
+    /**
+     * The part of {@link #premiumS()} for work in the shop.
+     *
+     * @return person-seconds at the plain wage
+     */
+    public double shopPremiumS() {
+        return shopPremiumS;
+    }
+
+    /**
+     * The part of {@link #premiumS()} for work on site and the way there.
+     *
+     * @return person-seconds at the plain wage
+     */
+    public double sitePremiumS() {
+        return sitePremiumS;
+    }
+
+    /**
+     * What the premium is for.
+     *
+     * @return the premium as given
+     */
+    public Premium premium() {
+        return premium;
     }
 
     /**
@@ -295,8 +335,12 @@ public final class LabourEstimate implements Explained {
                 summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
                 days.working().because(elapsed)));
         trips.forEach(trip -> figures.add(trip.working()));
-        if (premiumS > 0) {
-            figures.add(Working.of(PREMIUM, premiumS, productionPaidS, premium.shop(), sitePaidS, premium.site()).whose(premium.name()));
+        if (premiumS() > 0) {
+            figures.add(Working.of(PREMIUM, premiumS(), shopPremiumS, sitePremiumS)
+                    .whose(premium.name())
+                    .because(
+                            Working.of(SHOP_PREMIUM, shopPremiumS, productionPaidS, premium.shop()),
+                            Working.of(SITE_PREMIUM, sitePremiumS, sitePaidS, premium.site())));
         }
         return Working.group("Hours", figures);
     }

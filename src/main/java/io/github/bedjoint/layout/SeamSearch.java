@@ -49,7 +49,7 @@ final class SeamSearch {
         stretches = wall.stretches();
         stretchSeen = stretches.stream().map(this::seen).toList();
         Ban ban = Ban.of(wall, rules, overlap, ascending);
-        gather(new SeamPlaces(wall, line, rules, ban, overlap, printable, this.least, ascending).sorted());
+        gather(new SeamPlaces(wall, line, rules, cutting.rates(), ban, overlap, printable, this.least, ascending).sorted());
         best = new Best[starts.size()];
         for (int i = 0; i < best.length; i++) {
             best[i] = new Best(wanted);

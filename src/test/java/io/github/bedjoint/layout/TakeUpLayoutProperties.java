@@ -10,6 +10,7 @@ import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.texture.JointProfile;
 import io.github.bedjoint.texture.MasonrySurface;
 import io.github.bedjoint.texture.TakeUp;
+import io.github.bedjoint.working.WorkingCheck;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,6 +54,7 @@ class TakeUpLayoutProperties {
         int rounded = (int) Math.ceil((film + 4 * least * STEP - lap) / (P - lap));
         assertThat(layout.strips()).isBetween(Math.max(1, least), Math.max(1, rounded));
         assertThat(layout.panels()).allMatch(panel -> panel.cutWidthSteps() <= FILM.printableWidthSteps());
+        WorkingCheck.check(layout.working());
     }
 
     @Property
