@@ -153,6 +153,15 @@ public final class JobCost implements Explained {
     }
 
     /**
+     * What is ordered for the rolls that are opened.
+     *
+     * @return film first, one for each kind of roll that is opened; none where nothing could be planned
+     */
+    public List<RollOrder> orders() {
+        return JobLines.orders(job.materials(), plan);
+    }
+
+    /**
      * The hours.
      *
      * @return hours by task and the days on site
@@ -256,6 +265,8 @@ public final class JobCost implements Explained {
             parts.add(plan.waste().working());
         }
         laminate().ifPresent(runs -> parts.add(runs.working()));
+        orders().stream().filter(order -> order.quantity().left() > 0).forEach(order -> parts.add(order.quantity().working().whose(order.offer().id())));
+        plan.disposal(job).ifPresent(waste -> parts.add(waste.working()));
         job.materials().ink().ifPresent(ink -> parts.add(ink.working(plan.printedM2())));
         job.materials().coatings().forEach(used -> parts.add(used.coating().working(areas().developedM2())));
         if (work != null) {

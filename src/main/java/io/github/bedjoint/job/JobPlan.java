@@ -197,6 +197,12 @@ public final class JobPlan {
         return accesses;
     }
 
+    /** What is thrown away, where the job says what that costs. */
+    Optional<JobDisposal> disposal(Job other) {
+        WasteAccount account = waste;
+        return account == null ? Optional.empty() : other.disposal().map(terms -> new JobDisposal(terms, account, areas));
+    }
+
     double developedM2() {
         return developedM2;
     }

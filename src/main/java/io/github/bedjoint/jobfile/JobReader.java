@@ -47,6 +47,7 @@ final class JobReader {
                 : PriceRules.in(currency(f));
         JobBuilder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f, rules.currency()), rules);
         job = f.with(job, "note", f::text, JobBuilder::note);
+        job = f.with(job, "disposal", n -> f.object(n, d -> MaterialsReader.disposal(d, rules.currency())), JobBuilder::disposal);
         if (f.has("deduction")) {
             job.deduction(deduction(f));
         }

@@ -34,6 +34,9 @@ final class JobWriter {
         });
         deduction(job.deduction());
         new MaterialsWriter(out).write(job.materials());
+        if (job.disposal().isPresent()) {
+            out.object("disposal", () -> new MaterialsWriter(out).disposal(job.disposal().get()));
+        }
         out.object("layout", () -> layout(job.layout()));
         if (!job.takeUp().equals(TakeUp.NONE)) {
             out.object("takeUp", () -> {
