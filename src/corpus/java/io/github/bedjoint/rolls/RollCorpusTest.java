@@ -52,7 +52,7 @@ class RollCorpusTest {
     private static Instances.Instance step(int seed, int most) {
         SmallJobs.Job job = StepJobs.of(seed, most);
         return new Instances.Instance(
-                "steps up to " + most, "seed " + seed, job.plan().cost(), job.cuts(), job.stock(), job.terms());
+                "steps up to " + most, "seed " + seed, job.plan().cost(), Instances.UNKNOWN, job.cuts(), job.stock(), job.terms());
     }
 
     @Test

@@ -37,6 +37,10 @@ public class SimulationBenchmark {
     /** Reads the demo job and gives it its ranges. */
     @Setup
     public void ranges() throws IOException {
+        ranges(threads);
+    }
+
+    void ranges(int count) throws IOException {
         Job job = JobFile.read(Path.of("docs/jobs/brick-front.json"));
         String wall = job.survey().walls().get(0).name();
         without = Simulation.of(job)
@@ -59,7 +63,7 @@ public class SimulationBenchmark {
                 .with(Input.cure(), Spread.triangular(Read.time("48 h"), Read.time("72 h"), Read.time("96 h")))
                 .with(Input.outgas(), Spread.triangular(Read.time("24 h"), Read.time("24 h"), Read.time("72 h")))
                 .with(Input.rainChance(), Spread.triangular(0.1, 0.2, 0.4))
-                .withThreads(threads);
+                .withThreads(count);
         twenty = without.with(Input.sizes(), Spread.triangular(0.99, 1, 1.02));
     }
 

@@ -3,7 +3,10 @@ package io.github.bedjoint.app;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.labour.Machine;
+import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
@@ -11,7 +14,6 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Measure;
@@ -20,14 +22,12 @@ import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import javax.measure.Quantity;
 import org.joda.money.Money;
 
 /** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
 final class JobSheet {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE yyyy-MM-dd HH:mm", Locale.ROOT);
     private static final int WIDTH = 100;
 
     private final JobCost cost;
@@ -81,7 +81,7 @@ final class JobSheet {
             rows.row("Paid hours", time(cost.labour().totalPaidS()) + ", " + Measure.TIME_PER_AREA.print(
                     cost.labour().totalPaidS() / cost.areas().visible().getValue().doubleValue(), style));
             rows.row("Days on site", Integer.toString(cost.labour().siteDays().days()));
-            cost.timetable().filter(Timetable::isPossible).ifPresent(t -> rows.row("Hand-over", date(t.handOver())));
+            cost.timetable().filter(Timetable::isPossible).ifPresent(t -> rows.row("Hand-over", DatesSheet.date(t.handOver())));
             rows.row("TOTAL", cost.total().toString());
         }
         rows.print(out);
@@ -95,6 +95,15 @@ final class JobSheet {
                     area(wall.visibleM2()), area(wall.measuredM2()), area(wall.developedM2()));
         }
         rows.print(out);
+        for (WallAreas wall : cost.areas().walls()) {
+            wall.uncertainty().ifPresent(found -> paragraph("  ", "    ", wall.wall().name() + ": " + found.describe(style)
+                    + " (standard uncertainties)"));
+        }
+        Number contact = cost.areas().contact().getValue();
+        out.append("  Adhesive contact where the film follows: ").append(area(contact));
+        cost.areas().leastContact().map(Quantity::getValue).filter(least -> least.doubleValue() < contact.doubleValue())
+                .ifPresent(least -> out.append(", at least ").append(area(least)).append(" with the joints that it bridges taken off"));
+        out.append('\n');
         out.append("  Measured by deducting: ").append(cost.job().deduction()).append('\n');
     }
 
@@ -152,20 +161,25 @@ final class JobSheet {
         heading("HOURS");
         Columns rows = new Columns("  ", "lrrl").row("task", "paid", "elapsed", "pace from");
         for (TaskTime task : cost.labour().tasks()) {
-            rows.row(task.task().title(), time(task.paidS()), time(task.elapsedS()), task.task().source().kind().words());
+            rows.row(title(task.task()), time(task.paidS()), time(task.elapsedS()), task.task().source().kind().words());
         }
         rows.row("daily set-up", time(cost.labour().siteDays().setUpPaidS()), "", "");
         rows.row("daily travel", time(cost.labour().siteDays().travelPaidS()), "", "");
+        for (TripTime trip : cost.labour().trips()) {
+            rows.row("travel and stay: " + trip.trip().purpose().words() + (trip.days() == 1 ? "" : ", " + trip.days() + " days"), time(trip.paidS()),
+                    "", "");
+        }
         rows.row("all", time(cost.labour().totalPaidS()), "", "").print(out);
+    }
+
+    /** A machine's task says how much of its time someone stands by. */
+    private static String title(Task task) {
+        return task.machine() == Machine.NONE ? task.title() : task.title() + " (attended " + Print.fixed(100 * task.attended(), 0) + " %)";
     }
 
     private void dates(Timetable timetable) {
         heading("DATES");
-        Columns rows = new Columns("  ", "llll").row("activity", "earliest start", "earliest end", "");
-        for (Slot slot : timetable.slots()) {
-            rows.row(slot.activity().title(), date(slot.earlyStart()), date(slot.earlyEnd()), slot.isCritical() ? "critical" : "");
-        }
-        rows.row("Hand-over", "", date(timetable.handOver()), "").print(out);
+        new DatesSheet(cost, timetable).print(out);
     }
 
     private void price(PriceBuildUp price) {
@@ -225,9 +239,5 @@ final class JobSheet {
 
     private static String time(double seconds) {
         return Print.fixed(seconds / 3600, 2) + " h";
-    }
-
-    private static String date(ZonedDateTime date) {
-        return DATE.format(date);
     }
 }

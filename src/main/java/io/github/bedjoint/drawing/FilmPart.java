@@ -4,8 +4,10 @@ import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
@@ -79,11 +81,30 @@ final class FilmPart {
             table.row(Integer.toString(i + 1), roll.stockId(), String.join(", ", roll.pieces()), page.cut(roll.remnantSteps()));
         }
         table.end();
+        for (int i = 0; i < plan.rolls().size(); i++) {
+            places("Roll " + (i + 1), plan.rolls().get(i));
+        }
         if (page.copy.hasCosts()) {
             Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
             Money bound = Money.ofMinor(cost.job().rules().currency(), plan.lowerBound());
             page.out.element("p", price + (plan.isProven() ? ", proven the cheapest." : "; no plan costs less than " + bound + "."));
         }
+    }
+
+    /** Where pieces lie that lie side by side or turned. */
+    private void places(String title, OpenedRoll roll) {
+        if (roll.cuts() == CutKind.CROSS && roll.placed().stream().noneMatch(PlacedCut::turned)) {
+            return;
+        }
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        String cuts = roll.cuts() == CutKind.FREE ? "some cuts stop inside the film" : "all cuts run from edge to edge";
+        Table table = page.table(title + ", pieces side by side: " + cuts, "Panel", ">Behind the lead" + unit, ">From the left edge" + unit, ">Along the roll" + unit,
+                ">Across" + unit, "Turned");
+        for (PlacedCut piece : roll.placed()) {
+            table.row(piece.cutId(), plain(piece.alongSteps()), plain(piece.acrossSteps()), plain(piece.lengthSteps()), plain(piece.widthSteps()),
+                    piece.turned() ? "by 90 degrees" : "");
+        }
+        table.end();
     }
 
     private void laminate(LaminatePlan laminate) {

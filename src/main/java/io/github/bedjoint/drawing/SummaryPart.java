@@ -32,6 +32,8 @@ final class SummaryPart {
         }
         page.figure("Visible area", page.area(cost.areas().visible().getValue().doubleValue()), page.working("job.visible"));
         page.figure("Texture-adjusted area", page.area(cost.areas().developed().getValue().doubleValue()), page.working("job.developed"));
+        cost.areas().leastContact().ifPresent(least -> page.figure(
+                "Adhesive contact at least", page.area(least.getValue().doubleValue()), page.working("job.least-contact")));
         int panels = cost.layouts().stream().mapToInt(layout -> layout.panels().size()).sum();
         page.figure("Panels", Integer.toString(panels), Optional.empty());
         if (cost.isPriced()) {

@@ -42,6 +42,9 @@ final class WallPart {
         page.figure("Measured area, deducting " + cost.job().deduction(), page.area(areas.measuredM2()), Optional.empty());
         page.figure("Texture-adjusted area", page.area(areas.developedM2()), Optional.empty());
         page.figure("Developed area ratio", Print.fixed(wall.surface().areaRatio(), 4), Optional.of(wall.surface().working()));
+        areas.uncertainty().ifPresent(found -> page.figure(
+                "Standard uncertainty of ratio and texture-adjusted area",
+                Print.fixed(found.ratio().standard(), 4) + ", " + page.area(found.developedM2()), Optional.of(found.working())));
         page.out.close();
         page.out.element("p", "Surface: " + wall.surface().describe(page.style) + ". Reached from: " + WallSketch.words(wall.access()) + ".");
         page.out.element("p", "Edges: " + edges(wall) + ".");

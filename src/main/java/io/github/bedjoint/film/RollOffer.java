@@ -51,6 +51,11 @@ public final class RollOffer {
      * @throws RefusedException if the id is blank, the length out of range or the price negative
      */
     public static RollOffer of(String id, Quantity<Length> length, Money price) {
+        long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
+        return new RollOffer(Door.text("roll id", id), steps, checked(price), UNLIMITED, "");
+    }
+
+    private static Money checked(Money price) {
         if (price.isNegative()) {
             throw new RefusedException("roll price", price.toString(), "must not be negative", "Maybe a reduction was meant: make it a line.");
         }
@@ -58,8 +63,18 @@ public final class RollOffer {
             throw new RefusedException(
                     "roll price", price.toString(), "must be at most " + DEAREST.toPlainString(), "Maybe a digit slipped.");
         }
-        long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
-        return new RollOffer(Door.text("roll id", id), steps, price, UNLIMITED, "");
+        return price;
+    }
+
+    /**
+     * The same at another price.
+     *
+     * @param other price of one roll, not negative
+     * @return the offer
+     * @throws RefusedException if the price is negative or above a thousand million
+     */
+    public RollOffer withPrice(Money other) {
+        return new RollOffer(id, lengthSteps, checked(other), available, lot);
     }
 
     /**

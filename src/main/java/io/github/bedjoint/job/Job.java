@@ -2,6 +2,7 @@ package io.github.bedjoint.job;
 
 import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.labour.Labour;
+import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceRules;
@@ -157,10 +158,38 @@ public final class Job {
      * By what height and access multiply the time on a wall.
      *
      * @param wall the wall's name
-     * @return the factor, 1 where none was set
+     * @return the factor that was set, or 1; height bands, which hold where none was set, are not in it
      */
     public double accessFactor(String wall) {
         return parts.accessFactors.getOrDefault(wall, 1.0);
+    }
+
+    /**
+     * The factor of {@link #accessFactor} where it was set; it goes before height bands.
+     *
+     * @param wall the wall's name
+     * @return the factor, or empty where none was set
+     */
+    public Optional<Double> statedFactor(String wall) {
+        return Optional.ofNullable(parts.accessFactors.get(wall));
+    }
+
+    /**
+     * How the walls are reached and what is hired for it.
+     *
+     * @return height bands, walls above the ground, hires
+     */
+    public SiteAccess access() {
+        return parts.access;
+    }
+
+    /**
+     * How work by hand gets faster from one wall to the next that is like it.
+     *
+     * @return the law, or empty where it does not
+     */
+    public Optional<Learning> learning() {
+        return Optional.ofNullable(parts.learning);
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.bedjoint.job;
 
 import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.labour.Labour;
+import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceRules;
@@ -45,6 +46,8 @@ public final class JobBuilder {
     @Nullable JobDates dates;
     @Nullable SiteConditions site;
     List<CostLine> extras = List.of();
+    SiteAccess access = SiteAccess.plain();
+    @Nullable Learning learning;
 
     JobBuilder(String name, Survey survey, Materials materials, PriceRules rules) {
         this.name = Door.text("job name", name);
@@ -69,6 +72,8 @@ public final class JobBuilder {
         dates = other.dates;
         site = other.site;
         extras = other.extras;
+        access = other.access;
+        learning = other.learning;
     }
 
     /**
@@ -204,6 +209,30 @@ public final class JobBuilder {
         Map<String, Double> more = new LinkedHashMap<>(accessFactors);
         more.put(wall, Door.number("access factor", factor, FACTOR));
         accessFactors = Map.copyOf(more);
+        return this;
+    }
+
+    /**
+     * How the walls are reached and what is hired for it; from the ground and nothing, unless set.
+     *
+     * @param reached height bands, walls above the ground, hires in the currency of the price rules
+     * @return this builder
+     * @throws RefusedException if a hire is in another currency
+     */
+    public JobBuilder access(SiteAccess reached) {
+        reached.hires().forEach(hire -> same(hire.hire().name(), hire.hire().dayRate().getCurrencyUnit()));
+        access = reached;
+        return this;
+    }
+
+    /**
+     * How work by hand gets faster from one wall to the next where several have as much of everything and are reached alike; it does not, unless set.
+     *
+     * @param law the law of learning
+     * @return this builder
+     */
+    public JobBuilder learning(Learning law) {
+        learning = law;
         return this;
     }
 

@@ -7,6 +7,7 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
@@ -171,6 +172,15 @@ public final class JobCost implements Explained {
     }
 
     /**
+     * What moves if it rains on a day on which the job works outdoors.
+     *
+     * @return the first ten such days, each with the dates it would bring; none where there are no dates or no work is outdoors
+     */
+    public List<RainEffect> ifItRains() {
+        return timetable().filter(Timetable::isPossible).map(RainyDays::of).orElse(List.of());
+    }
+
+    /**
      * The price with all its lines.
      *
      * @return the price
@@ -251,6 +261,7 @@ public final class JobCost implements Explained {
         if (work != null) {
             LabourEstimate labour = work.labour();
             parts.add(labour.working());
+            work.hires().forEach(hire -> hire.stays().forEach(stay -> parts.add(stay.working())));
             parts.add(Working.of(TIME_PER_AREA, labour.totalPaidS() / visibleM2, labour.totalPaidS(), visibleM2));
         }
         timetable().filter(Timetable::isPossible).ifPresent(dates -> parts.add(dates.working()));

@@ -27,7 +27,7 @@ final class JobLines {
         this.rounding = job.rules().rounding();
     }
 
-    List<CostLine> of(JobPlan plan, LabourEstimate labour) {
+    List<CostLine> of(JobPlan plan, LabourEstimate labour, List<JobHire> hires) {
         Materials materials = job.materials();
         lines.addAll(rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), plan.film()));
         if (plan.laminate() != null) {
@@ -39,8 +39,16 @@ final class JobLines {
                 lines.add(CostLine.ofInner(LineKind.CONSUMABLES, used.title(), plan.areas().visibleM2(), used.price(), rounding)));
         materials.coatings().forEach(used -> lines.add(CostLine.ofInner(
                 LineKind.CONSUMABLES, used.coating().name(), used.coating().volumeM3(plan.developedM2()), used.price(), rounding)));
-        hours(LineKind.PRODUCTION_LABOUR, labour.productionPaidS(), job.productionRate());
-        hours(LineKind.SITE_LABOUR, labour.sitePaidS(), job.siteRate());
+        hours(LineKind.PRODUCTION_LABOUR, LineKind.PRODUCTION_LABOUR.title(), labour.productionPaidS(), job.productionRate());
+        hours(LineKind.SITE_LABOUR, LineKind.SITE_LABOUR.title(), labour.sitePaidS(), job.siteRate());
+        String premium = labour.premium().name() + ", premium ";
+        if (labour.shopPremiumS() > 0) {
+            hours(LineKind.PRODUCTION_LABOUR, premium + "in the shop", labour.shopPremiumS(), job.productionRate());
+        }
+        if (labour.sitePremiumS() > 0) {
+            hours(LineKind.SITE_LABOUR, premium + "on site", labour.sitePremiumS(), job.siteRate());
+        }
+        hires.forEach(hire -> lines.addAll(hire.lines()));
         lines.addAll(job.extras());
         return lines;
     }
@@ -65,7 +73,7 @@ final class JobLines {
                 ink.volumeM3(printedM2), ink.price(), rounding));
     }
 
-    private void hours(LineKind kind, double paidS, Optional<PriceRate<Time>> rate) {
-        rate.ifPresent(price -> lines.add(CostLine.ofInner(kind, kind.title(), paidS, price, rounding)));
+    private void hours(LineKind kind, String title, double paidS, Optional<PriceRate<Time>> rate) {
+        rate.ifPresent(price -> lines.add(CostLine.ofInner(kind, title, paidS, price, rounding)));
     }
 }

@@ -8,6 +8,7 @@ import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Door;
@@ -18,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +39,7 @@ public final class JobPlan {
     private final @Nullable WasteAccount waste;
     private final @Nullable LaminatePlan laminate;
     private final List<WorkPlace> places;
+    private final Set<Access> accesses;
     private final List<String> reasons;
     private final double printedM2;
     private final double developedM2;
@@ -61,6 +64,7 @@ public final class JobPlan {
         this.places = plan == null || account == null || !found.isEmpty()
                 ? List.of()
                 : LabourJob.places(job, layouts, areas, plan, account, Optional.ofNullable(runs));
+        this.accesses = new JobReach(job).all();
         this.reasons = List.copyOf(found);
         this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
         this.developedM2 = areas.developedM2();
@@ -75,6 +79,7 @@ public final class JobPlan {
         this.waste = other.waste;
         this.laminate = other.laminate;
         this.places = places;
+        this.accesses = other.accesses;
         this.reasons = other.reasons;
         this.printedM2 = other.printedM2;
         this.developedM2 = developedM2;
@@ -113,7 +118,7 @@ public final class JobPlan {
         double before = areas.walls().stream().filter(one -> one.wall().name().equals(wall)).mapToDouble(WallAreas::developedM2).sum();
         List<WorkPlace> other = new ArrayList<>();
         for (WorkPlace place : places) {
-            other.add(place.name().equals(wall) ? WorkPlace.of(wall, along(place.amounts(), factor)) : place);
+            other.add(place.name().equals(wall) ? place.withAmounts(along(place.amounts(), factor)) : place);
         }
         return new JobPlan(this, List.copyOf(other), developedM2 + before * (factor - 1));
     }
@@ -187,6 +192,11 @@ public final class JobPlan {
 
     List<WorkPlace> places() {
         return places;
+    }
+
+    /** In which ways the walls are reached. */
+    Set<Access> accesses() {
+        return accesses;
     }
 
     double developedM2() {

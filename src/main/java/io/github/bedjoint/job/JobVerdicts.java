@@ -9,7 +9,9 @@ import io.github.bedjoint.conditions.Reach;
 import io.github.bedjoint.conditions.SiteCheck;
 import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.conditions.Substrate;
+import io.github.bedjoint.job.SiteAccess.AccessHire;
 import io.github.bedjoint.labour.Driver;
+import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Follow;
@@ -24,11 +26,14 @@ import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /** What must be said of a job: does the film follow, may it be applied, which cautions go with the work. */
 final class JobVerdicts {
+    private static final Source HIRE = Source.shop("hire given with the job");
+
     private final Job job;
     private final List<SiteConditions> sites = new ArrayList<>();
 
@@ -41,7 +46,7 @@ final class JobVerdicts {
     private SiteConditions conditions(Wall wall) {
         boolean heat = job.labour().tasks().tasks().stream().anyMatch(task -> task.driver() == Driver.HEATED_AREA);
         SiteConditions base = job.site().orElse(SiteConditions.outdoor(Substrate.BRICK).with(Question.OUTDOOR, Answer.UNKNOWN));
-        return base.withReach(Reach.valueOf(wall.access().name()))
+        return base.withReach(Reach.valueOf(highest(wall).name()))
                 .withFeatures(features(wall))
                 .with(Question.HEAT_USED, heat ? Answer.YES : Answer.NO);
     }
@@ -66,6 +71,9 @@ final class JobVerdicts {
                 features.add(Feature.EAVES);
             }
         }
+        if (!wall.movementJoints().isEmpty()) {
+            features.add(Feature.MOVEMENT_JOINT);
+        }
         return features;
     }
 
@@ -74,18 +82,17 @@ final class JobVerdicts {
         for (int i = 0; i < sites.size(); i++) {
             Wall wall = job.survey().walls().get(i);
             verdicts.add(follow(wall).verdict(wall.name() + ": does the film follow", style));
+            measuring(wall).forEach(verdicts::add);
             Turns.verdict(wall, job.takeUp()).ifPresent(verdicts::add);
             registration(wall).ifPresent(verdicts::add);
-            if (wall.access() == Access.LADDER) {
-                verdicts.add(new Verdict(Verdict.Level.WARNING, wall.name() + ": access", "a ladder leaves no two hands free for heat and roller;"
-                        + " plan a platform, scaffold or lift", Source.practice("a ladder is no access for two-handed heat work")));
-            }
+            verdicts.addAll(access(wall));
             if (job.site().isPresent()) {
                 for (Verdict found : SiteCheck.of(sites.get(i), job.materials().film()).verdicts()) {
                     verdicts.add(new Verdict(found.level(), wall.name() + ": " + found.subject(), found.reason(), found.source()));
                 }
             }
         }
+        verdicts.addAll(hires());
         if (job.siteRate().isEmpty() || job.productionRate().isEmpty()) {
             verdicts.add(new Verdict(Verdict.Level.CAUTION, "price: labour", "hours are worked out but not charged, since the job gives no"
                     + " hourly rates", Source.shop("rates given with the job")));
@@ -95,6 +102,54 @@ final class JobVerdicts {
                     + " temperatures", Source.shop("site given with the job")));
         }
         return verdicts;
+    }
+
+    /** The access of the wall as a whole, or that of its highest band. */
+    private Access highest(Wall wall) {
+        Access highest = Access.GROUND;
+        for (Access access : new JobReach(job).of(wall)) {
+            highest = access;
+        }
+        return highest;
+    }
+
+    private List<Verdict> access(Wall wall) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Access access : new JobReach(job).of(wall)) {
+            if (!access.leavesBothHandsFree()) {
+                verdicts.add(new Verdict(Verdict.Level.WARNING, wall.name() + ": access", "a ladder leaves no two hands free for heat and roller;"
+                        + " plan a platform, scaffold or lift", Source.practice("a ladder is no access for two-handed heat work")));
+            }
+        }
+        return verdicts;
+    }
+
+    /** A scaffold or lift that nobody pays for, and a hire that nothing needs. */
+    private List<Verdict> hires() {
+        Set<Access> reached = new JobReach(job).all();
+        List<Verdict> verdicts = new ArrayList<>();
+        boolean otherwise = job.extras().stream().anyMatch(line -> line.kind() == LineKind.HIRE);
+        for (Access access : List.of(Access.SCAFFOLD, Access.LIFT)) {
+            boolean hired = job.access().hires().stream().anyMatch(hire -> hire.access() == access);
+            if (reached.contains(access) && !hired && !otherwise) {
+                verdicts.add(new Verdict(Verdict.Level.CAUTION, "hire", "a " + access.name().toLowerCase(Locale.ROOT)
+                        + " is needed and no hire is charged; that is right where the shop has its own", HIRE));
+            }
+        }
+        for (AccessHire hire : job.access().hires()) {
+            if (!reached.contains(hire.access())) {
+                verdicts.add(new Verdict(Verdict.Level.CAUTION, "hire", hire.hire().name() + " is not charged, since no wall is reached by "
+                        + hire.access().name().toLowerCase(Locale.ROOT), HIRE));
+            }
+        }
+        return verdicts;
+    }
+
+    /** What was measured point by point hides steps and holds noise. */
+    private static List<Verdict> measuring(Wall wall) {
+        return wall.surface().measuring().stream()
+                .map(found -> new Verdict(found.level(), wall.name() + ": " + found.subject(), found.reason(), found.source()))
+                .toList();
     }
 
     private Follow follow(Wall wall) {

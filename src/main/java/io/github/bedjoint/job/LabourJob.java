@@ -3,6 +3,7 @@ package io.github.bedjoint.job;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.LabourEstimate;
+import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.labour.WorkPlace;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.LaminatePlan;
@@ -18,37 +19,56 @@ import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Turns walls, panels and rolls into the amounts that drive the hours. */
 final class LabourJob {
     private static final Source FACTOR = Source.shop("access factor given with the wall");
-
-    /** The task that is done on a visit of its own, ahead of applying. */
-    static final String WASH = "wash";
+    private static final String WHOLE = "Whole job";
 
     private LabourJob() {}
 
-    /** The walls and the job as a whole with what there is to do; how hard a wall is to reach is not in it yet. */
+    /** The walls with what there is to do and what height does to it, and the job as a whole, which comes last. */
     static List<WorkPlace> places(
             Job job, List<PanelLayout> layouts, JobAreas areas, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
+        JobReach reach = new JobReach(job);
         List<WorkPlace> places = new ArrayList<>();
         for (int i = 0; i < layouts.size(); i++) {
             PanelLayout layout = layouts.get(i);
-            places.add(WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i))));
+            WorkPlace place = WorkPlace.of(layout.wall().name(), wall(job, layout, areas.walls().get(i), areas.heatedM2(i)));
+            places.add(reach.byHeight(layout.wall()).map(place::withReach).orElse(place));
         }
-        places.add(WorkPlace.of("Whole job", whole(job, film, waste, laminate)));
+        places.add(WorkPlace.of(WHOLE, whole(job, film, waste, laminate)));
         return List.copyOf(places);
     }
 
     static LabourEstimate estimate(Job job, List<WorkPlace> places) {
-        List<WorkPlace> reached = new ArrayList<>();
-        for (WorkPlace place : places) {
-            double factor = job.accessFactor(place.name());
-            reached.add(factor == 1 ? place : place.withFactor(factor, FACTOR));
+        JobTrips trips = JobTrips.of(job.labour());
+        List<WorkPlace> walls = new ArrayList<>();
+        for (WorkPlace place : places.subList(0, places.size() - 1)) {
+            walls.add(job.statedFactor(place.name()).map(factor -> place.withFactor(factor, FACTOR)).orElse(place));
         }
-        return job.labour().estimate(reached);
+        List<WorkPlace> all = new ArrayList<>(job.learning().map(law -> alike(walls, law)).orElse(walls));
+        all.add(WorkPlace.of(WHOLE, places.get(places.size() - 1).amounts().withCount(Driver.TRIP, trips.working())));
+        return job.labour().withTrips(trips.all()).estimate(all);
+    }
+
+    /** Walls with as much of everything and the same factor are one place, repeated. */
+    private static List<WorkPlace> alike(List<WorkPlace> walls, Learning law) {
+        Map<List<Object>, List<WorkPlace>> groups = new LinkedHashMap<>();
+        for (WorkPlace wall : walls) {
+            groups.computeIfAbsent(List.of(wall.amounts(), wall.reach().factor()), key -> new ArrayList<>()).add(wall);
+        }
+        List<WorkPlace> places = new ArrayList<>();
+        for (List<WorkPlace> group : groups.values()) {
+            WorkPlace first = group.get(0);
+            String name = first.name() + " and " + (group.size() - 1) + " like it";
+            places.add(group.size() == 1 ? first : new WorkPlace(name, first.amounts(), first.reach(), group.size(), law));
+        }
+        return places;
     }
 
     private static Amounts wall(Job job, PanelLayout layout, WallAreas areas, double heatedM2) {
@@ -74,11 +94,7 @@ final class LabourJob {
 
     private static Amounts whole(Job job, RollPlan film, WasteAccount waste, Optional<LaminatePlan> laminate) {
         double printedM = film.rolls().stream().mapToDouble(roll -> Steps.toM(roll.usedSteps())).sum();
-        boolean washes = job.labour().tasks().tasks().stream().anyMatch(task -> task.id().equals(WASH));
-        Amounts amounts = Amounts.none()
-                .withArea(Driver.FILM_AREA, waste.opened())
-                .withCount(Driver.JOB, 1)
-                .withCount(Driver.TRIP, washes ? 1 : 0);
+        Amounts amounts = Amounts.none().withArea(Driver.FILM_AREA, waste.opened()).withCount(Driver.JOB, 1);
         amounts = job.materials().ink().isPresent() ? amounts.withLength(Driver.PRINTED_LENGTH, Door.length(printedM)) : amounts;
         return laminate.isPresent() ? amounts.withLength(Driver.LAMINATED_LENGTH, laminate.get().length()) : amounts;
     }

@@ -87,7 +87,7 @@ public final class JobFile {
         String text = JsonOut.text(out -> new JobWriter(out, job)::write);
         if (!result(parse(text)).equals(result(job))) {
             throw new RefusedException(
-                    "job", job.toString(), "must have only what a job file has fields for", "Maybe seam rules, trips or sources were set in code.");
+                    "job", job.toString(), "must have only what a job file has fields for", "Maybe seam rules or sources were set in code.");
         }
         return text;
     }

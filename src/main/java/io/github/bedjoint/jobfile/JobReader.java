@@ -65,6 +65,7 @@ final class JobReader {
         for (JsonNode node : wallNodes) {
             WallReader.access(node, job);
         }
+        AccessReader.read(f, job, wallNodes, rules.currency());
         if (f.has("calendar")) {
             JobDates dates = f.object("calendar", CalendarReader::dates);
             job.dates(dates);

@@ -1,21 +1,14 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
-import io.github.bedjoint.job.JobDates;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
-import io.github.bedjoint.schedule.WorkCalendar;
 import io.github.bedjoint.survey.DeductionRule;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.texture.TakeUp;
 import java.io.IOException;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.util.Arrays;
-import java.util.Optional;
 
 /** Writes the job as a whole; its parts are written by the other writers of this package, one for each reader. */
 final class JobWriter {
@@ -36,7 +29,7 @@ final class JobWriter {
         out.field("currency", job.rules().currency().getCode());
         out.array("walls", () -> {
             for (Wall wall : job.survey().walls()) {
-                out.item(() -> new WallWriter(out).write(wall, job.accessFactor(wall.name())));
+                out.item(() -> new WallWriter(out).write(wall, job.statedFactor(wall.name()), job.access().bottomSteps(wall.name())));
             }
         });
         deduction(job.deduction());
@@ -49,9 +42,10 @@ final class JobWriter {
             });
         }
         out.object("cutting", () -> cutting(job.cutting()));
+        new AccessWriter(out).write(job.access());
         out.object("labour", () -> new LabourWriter(out).write(job));
         if (job.dates().isPresent()) {
-            out.object("calendar", () -> calendar(job.dates().get()));
+            out.object("calendar", () -> new CalendarWriter(out).write(job.dates().get()));
         }
         if (job.site().isPresent()) {
             out.object("site", () -> new SiteWriter(out).write(job.site().get()));
@@ -97,32 +91,6 @@ final class JobWriter {
         out.steps("keepRemnantsFrom", terms.remnants().leastSteps());
         out.count("remnantValuePercent", terms.remnants().percent());
         out.flag("oneLotPerWall", terms.lots() == LotRule.ONE_LOT_PER_WALL);
-    }
-
-    /** All days have the hours of the first that has any; where they differ, reading back tells. */
-    private void calendar(JobDates dates) throws IOException {
-        WorkCalendar calendar = dates.calendar();
-        Optional<DayOfWeek> first = Arrays.stream(DayOfWeek.values()).filter(day -> calendar.opens(day).isPresent()).findFirst();
-        out.field("zone", calendar.zone().getId());
-        out.field("start", dates.start().toLocalDate().toString());
-        out.field("from", first.flatMap(calendar::opens).orElse(LocalTime.of(8, 0)).toString());
-        out.field("to", first.flatMap(calendar::closes).orElse(LocalTime.of(16, 0)).toString());
-        out.array("days", () -> {
-            for (DayOfWeek day : DayOfWeek.values()) {
-                if (calendar.opens(day).isPresent()) {
-                    out.text(Fields.word(day));
-                }
-            }
-        });
-        if (!calendar.closed().isEmpty()) {
-            out.array("closed", () -> {
-                for (LocalDate date : calendar.closed()) {
-                    out.text(date.toString());
-                }
-            });
-        }
-        out.sized("washBefore", dates.washBefore().seconds(), "s");
-        out.sized("cure", dates.cure().seconds(), "s");
     }
 
     private void extra(CostLine line) throws IOException {

@@ -5,8 +5,10 @@ import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Crew;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.Labour;
+import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.Pace;
+import io.github.bedjoint.labour.Premium;
 import io.github.bedjoint.labour.Stage;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTable;
@@ -30,6 +32,7 @@ final class LabourReader {
                 builder.labourRates(
                         f.priced("production", currency, Read::pricePerTime), f.priced("site", currency, Read::pricePerTime));
             }
+            f.with(builder, "learning", n -> f.object(n, LabourReader::learning), JobBuilder::learning);
             return f.with(builder, "twoPeopleFrom", n -> f.read(n, Read::length), JobBuilder::twoPeopleFrom);
         });
     }
@@ -51,7 +54,16 @@ final class LabourReader {
                         within ? d.withTravelInShift(time) : d.withTravelOutsideShift(time));
             }));
         }
-        return labour;
+        labour = f.with(labour, "premium", n -> f.object(n, LabourReader::premium), Labour::withPremium);
+        return f.has("trips") ? TripsReader.trips(f, labour) : labour;
+    }
+
+    private static Premium premium(Fields f) {
+        return new Premium(f.text("name"), f.has("shop") ? f.number("shop") : 0, f.has("site") ? f.number("site") : 0);
+    }
+
+    private static Learning learning(Fields f) {
+        return new Learning(f.word("law", Learning.Law.class), f.number("rate"));
     }
 
     private static Allowance allowance(Fields f) {
@@ -87,7 +99,8 @@ final class LabourReader {
         return table;
     }
 
-    private static JsonNode text(JsonNode node) {
+    /** A node that must be a text. */
+    static JsonNode text(JsonNode node) {
         if (node.scalar() instanceof String) {
             return node;
         }

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Labour;
+import io.github.bedjoint.labour.Premium;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTable;
 import io.github.bedjoint.units.Steps;
@@ -41,6 +42,22 @@ final class LabourWriter {
             out.sized("perDay", labour.workDay().travelS(), "s");
             out.flag("withinShift", labour.workDay().inShift());
         });
+        if (!labour.premium().equals(Premium.NONE)) {
+            out.object("premium", () -> {
+                out.field("name", labour.premium().name());
+                out.number("shop", labour.premium().shop());
+                out.number("site", labour.premium().site());
+            });
+        }
+        if (job.learning().isPresent()) {
+            out.object("learning", () -> {
+                out.word("law", job.learning().get().law());
+                out.number("rate", job.learning().get().rate());
+            });
+        }
+        if (!labour.trips().isEmpty()) {
+            new TripsWriter(out).write(labour.trips());
+        }
         tasks(labour.tasks());
     }
 

@@ -4,16 +4,19 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
-import io.github.bedjoint.schedule.Slot;
 import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.survey.AreaUncertainty;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
@@ -21,9 +24,9 @@ import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
 import java.io.IOException;
-import java.time.format.DateTimeFormatter;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.Quantity;
 import org.joda.money.Money;
 
 /** Writes the fields of a result. What a job that cannot be done does not have is left away; {@code possible} and {@code reasons} say why. */
@@ -96,6 +99,8 @@ final class ResultWriter {
         number("developedM2", cost.areas().developed().getValue());
         number("heatedM2", cost.areas().heated().getValue());
         number("contactM2", cost.areas().contact().getValue());
+        maybe("leastContactM2", cost.areas().leastContact().map(Quantity::getValue));
+        maybe("developedUncertaintyM2", cost.areas().developedUncertainty().map(Quantity::getValue));
         json.writeArrayFieldStart("walls");
         for (WallAreas wall : cost.areas().walls()) {
             json.writeStartObject();
@@ -105,10 +110,20 @@ final class ResultWriter {
             json.writeNumberField("visibleM2", wall.visibleM2());
             json.writeNumberField("measuredM2", wall.measuredM2());
             json.writeNumberField("developedM2", wall.developedM2());
+            uncertainty(wall);
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** Standard uncertainties, and the ratio without what noise adds where it was read point by point. */
+    private void uncertainty(WallAreas wall) throws IOException {
+        Optional<AreaUncertainty> found = wall.uncertainty();
+        maybe("areaRatioUncertainty", found.map(u -> u.ratio().standard()));
+        maybe("areaRatioLessNoise", found.filter(u -> u.ratio().bias() > 0).map(u -> u.ratio().lessNoise()));
+        maybe("visibleUncertaintyM2", found.map(AreaUncertainty::visibleM2));
+        maybe("developedUncertaintyM2", found.map(AreaUncertainty::developedM2));
     }
 
     private void panels() throws IOException {
@@ -138,6 +153,15 @@ final class ResultWriter {
             json.writeArrayFieldStart("panels");
             for (String piece : roll.pieces()) {
                 json.writeString(piece);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("places");
+            for (PlacedCut piece : roll.placed()) {
+                json.writeStartObject();
+                length("along", piece.alongSteps());
+                length("across", piece.acrossSteps());
+                json.writeBooleanField("turned", piece.turned());
+                json.writeEndObject();
             }
             json.writeEndArray();
             length("used", roll.usedSteps());
@@ -182,6 +206,17 @@ final class ResultWriter {
         hours("total", cost.labour().totalPaidS());
         hours("siteElapsed", cost.labour().siteElapsedS());
         json.writeNumberField("siteDays", cost.labour().siteDays().days());
+        json.writeArrayFieldStart("trips");
+        for (TripTime time : cost.labour().trips()) {
+            json.writeStartObject();
+            json.writeStringField("purpose", Fields.word(time.trip().purpose()));
+            json.writeNumberField("people", time.trip().people());
+            json.writeNumberField("days", time.days());
+            hours("paid", time.paidS());
+            hours("elapsed", time.elapsedS());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         number("minutesPerM2", cost.timePerArea().getValue());
         json.writeArrayFieldStart("tasks");
         for (TaskTime time : cost.labour().tasks()) {
@@ -190,6 +225,10 @@ final class ResultWriter {
             json.writeStringField("title", time.task().title());
             hours("paid", time.paidS());
             hours("elapsed", time.elapsedS());
+            if (time.task().machine() != Machine.NONE) {
+                json.writeStringField("machine", Fields.word(time.task().machine()));
+                json.writeNumberField("attended", time.task().attended());
+            }
             json.writeStringField("source", time.task().source().toString());
             json.writeEndObject();
         }
@@ -200,20 +239,7 @@ final class ResultWriter {
     private void dates() throws IOException {
         Optional<Timetable> possible = cost.timetable().filter(Timetable::isPossible);
         if (possible.isPresent()) {
-            json.writeObjectFieldStart("dates");
-            json.writeStringField("handOver", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(possible.get().handOver()));
-            json.writeArrayFieldStart("activities");
-            for (Slot slot : possible.get().slots()) {
-                json.writeStartObject();
-                json.writeStringField("activity", slot.activity().id());
-                json.writeStringField("title", slot.activity().title());
-                json.writeStringField("start", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyStart()));
-                json.writeStringField("finish", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(slot.earlyEnd()));
-                json.writeBooleanField("critical", slot.isCritical());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
+            new DatesResult(json).write(cost, possible.get());
         }
     }
 
@@ -256,6 +282,12 @@ final class ResultWriter {
 
     private void hours(String field, double seconds) throws IOException {
         json.writeNumberField(field + "H", seconds / 3600);
+    }
+
+    private void maybe(String field, Optional<? extends Number> value) throws IOException {
+        if (value.isPresent()) {
+            number(field, value.get());
+        }
     }
 
     private void number(String field, Number value) throws IOException {

@@ -1,9 +1,11 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.texture.Bond;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.Diagonal;
 import io.github.bedjoint.texture.FlatSurface;
+import io.github.bedjoint.texture.GaugeTolerance;
 import io.github.bedjoint.texture.GridSurface;
 import io.github.bedjoint.texture.HeightGrid;
 import io.github.bedjoint.texture.JointProfile;
@@ -25,7 +27,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
-/** Reads a surface: flat, masonry in closed form, contour profiles, spot depths or a height grid. */
+/** Reads a surface: flat, masonry in closed form, contour profiles, spot depths, a height grid, or one of these at another ratio. */
 final class SurfaceReader {
     private static final Range PLACE = Range.closed(-1000, 1000);
 
@@ -38,7 +40,8 @@ final class SurfaceReader {
             case "spots" -> spots(f);
             case "profile" -> profiles(f);
             case "grid" -> grid(f);
-            default -> throw f.get("kind").refused("must be one of flat, masonry, spots, profile, grid", "Maybe the spelling differs.");
+            case "adjusted" -> AdjustedSurface.of(f.object("shape", SurfaceReader::surface), f.number("areaRatio"));
+            default -> throw f.get("kind").refused("must be one of flat, masonry, spots, profile, grid, adjusted", "Maybe the spelling differs.");
         };
     }
 
@@ -82,6 +85,16 @@ final class SurfaceReader {
     }
 
     private static Surface profiles(Fields f) {
+        ProfileSurface surface = directions(f);
+        return f.with(surface, "tolerances", n -> f.object(n, SurfaceReader::gauge), ProfileSurface::withTolerance);
+    }
+
+    private static GaugeTolerance gauge(Fields f) {
+        GaugeTolerance u = f.with(GaugeTolerance.none(), "height", n -> f.read(n, Read::length), GaugeTolerance::withHeight);
+        return f.with(u, "place", n -> f.read(n, Read::length), GaugeTolerance::withPlace);
+    }
+
+    private static ProfileSurface directions(Fields f) {
         Optional<ContourProfile> up = f.has("up") ? Optional.of(contour(f, "up")) : Optional.empty();
         Optional<ContourProfile> along = f.has("along") ? Optional.of(contour(f, "along")) : Optional.empty();
         if (up.isPresent() && along.isPresent()) {
@@ -116,8 +129,10 @@ final class SurfaceReader {
         HeightGrid grid = Fields.under(f.get("rows"), () -> HeightGrid.of(
                 heights, x, y, ShopUnits.METRE.multiply(Door.lengthM("height unit", heightUnit, Range.above(0, 1)))));
         Diagonal diagonal = f.has("diagonal") ? f.word("diagonal", Diagonal.class) : Diagonal.FALLING;
+        Optional<Quantity<Length>> noise = f.optional("tolerances", u -> u.read("height", Read::length));
         try {
-            return f.has("window") ? GridSurface.of(grid, diagonal, f.read("window", Read::length)) : GridSurface.of(grid, diagonal);
+            GridSurface surface = f.has("window") ? GridSurface.of(grid, diagonal, f.read("window", Read::length)) : GridSurface.of(grid, diagonal);
+            return noise.isPresent() ? surface.withHeightUncertainty(noise.get()) : surface;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

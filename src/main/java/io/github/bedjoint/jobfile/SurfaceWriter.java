@@ -1,7 +1,9 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.texture.ContourProfile;
 import io.github.bedjoint.texture.FlatSurface;
+import io.github.bedjoint.texture.GaugeTolerance;
 import io.github.bedjoint.texture.GridSurface;
 import io.github.bedjoint.texture.JointProfile;
 import io.github.bedjoint.texture.MasonryParts;
@@ -12,7 +14,7 @@ import io.github.bedjoint.texture.SpotSurface;
 import io.github.bedjoint.texture.Surface;
 import java.io.IOException;
 
-/** Writes a surface: flat, masonry in closed form, contour profiles, spot depths or a height grid. */
+/** Writes a surface: flat, masonry in closed form, contour profiles, spot depths, a height grid, or one of these at another ratio. */
 final class SurfaceWriter {
     private final JsonOut out;
 
@@ -29,6 +31,10 @@ final class SurfaceWriter {
             profiles(profiles);
         } else if (surface instanceof GridSurface grid) {
             grid(grid);
+        } else if (surface instanceof AdjustedSurface adjusted) {
+            out.field("kind", "adjusted");
+            out.number("areaRatio", adjusted.areaRatio());
+            out.object("shape", () -> write(adjusted.shape()));
         } else if (surface instanceof FlatSurface) {
             out.field("kind", "flat");
         }
@@ -93,6 +99,13 @@ final class SurfaceWriter {
         if (profiles.alongProfile().isPresent()) {
             out.array("along", () -> points(profiles.alongProfile().get()));
         }
+        GaugeTolerance gauge = profiles.tolerance();
+        if (!gauge.isNone()) {
+            out.object("tolerances", () -> {
+                out.sized("height", gauge.heightM(), "m");
+                out.sized("place", gauge.placeM(), "m");
+            });
+        }
     }
 
     private void points(ContourProfile profile) throws IOException {
@@ -116,6 +129,9 @@ final class SurfaceWriter {
                 out.row(row);
             }
         });
+        if (surface.heightUncertaintyM() > 0) {
+            out.object("tolerances", () -> out.sized("height", surface.heightUncertaintyM(), "m"));
+        }
     }
 
     private void profile(JointProfile profile) throws IOException {

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.LengthTolerance;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
@@ -28,7 +29,9 @@ final class WallReader {
             wall = f.object("edges", e -> edges(e, bare));
         }
         wall = f.with(wall, "openings", n -> f.list(n, node -> Fields.whole(node, WallReader::opening)), Wall::withOpenings);
+        wall = f.with(wall, "tolerances", n -> f.object(n, WallReader::tolerance), Wall::withTolerance);
         f.has("accessFactor");
+        f.has("bottom");
         return f.with(wall, "access", n -> f.word(n, Access.class), Wall::withAccess);
     }
 
@@ -58,6 +61,11 @@ final class WallReader {
             });
         }
         throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
+    }
+
+    private static LengthTolerance tolerance(Fields f) {
+        LengthTolerance u = f.with(LengthTolerance.none(), "wall", n -> f.read(n, Read::length), LengthTolerance::withWall);
+        return f.with(u, "opening", n -> f.read(n, Read::length), LengthTolerance::withOpening);
     }
 
     private static Wall edges(Fields f, Wall bare) {

@@ -7,6 +7,7 @@ import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes a wall: size or outline, surface, edges, openings, access. */
 final class WallWriter {
@@ -16,7 +17,7 @@ final class WallWriter {
         this.out = out;
     }
 
-    void write(Wall wall, double accessFactor) throws IOException {
+    void write(Wall wall, Optional<Double> accessFactor, long bottomSteps) throws IOException {
         out.field("name", wall.name());
         long width = wall.widthSteps();
         long height = wall.heightSteps();
@@ -43,9 +44,18 @@ final class WallWriter {
                 }
             });
         }
+        if (!wall.tolerance().isNone()) {
+            out.object("tolerances", () -> {
+                out.sized("wall", wall.tolerance().wallM(), "m");
+                out.sized("opening", wall.tolerance().openingM(), "m");
+            });
+        }
         out.word("access", wall.access());
-        if (accessFactor != 1) {
-            out.number("accessFactor", accessFactor);
+        if (bottomSteps > 0) {
+            out.steps("bottom", bottomSteps);
+        }
+        if (accessFactor.isPresent()) {
+            out.number("accessFactor", accessFactor.get());
         }
     }
 

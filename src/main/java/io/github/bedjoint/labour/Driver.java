@@ -38,8 +38,8 @@ public enum Driver {
     WALL(Measure.NUMBER, "walls"),
     /** The job itself. */
     JOB(Measure.NUMBER, "the job"),
-    /** Trips to the site, beside those of the installing days. */
-    TRIP(Measure.NUMBER, "trips beside the installing days"),
+    /** Trips beside the installing days on which tasks of the table are done; the stay of other trips is given as a whole. */
+    TRIP(Measure.NUMBER, "trips beside the installing days on which tasks are done"),
     /** Installing days on site; their number follows from the hours. */
     DAY(Measure.NUMBER, "installing days");
 

@@ -7,14 +7,19 @@ import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Up to which height a wall is reached how, and how much slower that is.
@@ -138,6 +143,71 @@ public final class HeightBands {
         }
         Door.in(Measure.AREA, total, "area reached", Range.above(0, 100_000));
         return Reach.mixed(parts, source);
+    }
+
+    /**
+     * The factor of a wall of any shape.
+     *
+     * @param bottom       height of its lowest point above the ground, 0 to 200 m
+     * @param areaBelowM2  its area in square metres that lies lower than a height over its lowest point in metres, rising to all of it
+     * @return the reach, weighted by the areas in each band
+     * @throws RefusedException if the bottom cannot be accepted, or there is no area
+     */
+    public Reach over(Quantity<Length> bottom, DoubleUnaryOperator areaBelowM2) {
+        double from = Door.lengthM("bottom of the wall", bottom, Range.closed(0, 200));
+        List<Reach.Part> parts = new ArrayList<>();
+        double below = 0;
+        for (Map.Entry<Double, Access> band : upToM.entrySet()) {
+            double upTo = areaBelowM2.applyAsDouble(Math.max(0, band.getKey() - from));
+            parts.add(part(band.getValue(), Math.max(0, upTo - below)));
+            below = Math.max(below, upTo);
+        }
+        Door.in(Measure.AREA, below, "area reached", Range.above(0, 100_000));
+        return Reach.mixed(parts, source);
+    }
+
+    /**
+     * The bands.
+     *
+     * @return upper ends in metres above the ground, rising, each with its access; the last is {@link Double#MAX_VALUE}
+     */
+    public SortedMap<Double, Access> bands() {
+        return Collections.unmodifiableSortedMap(upToM);
+    }
+
+    /**
+     * The factor of an access.
+     *
+     * @param access the access
+     * @return by what times are multiplied
+     */
+    public double factor(Access access) {
+        return factors.get(access);
+    }
+
+    /**
+     * Where the factors come from.
+     *
+     * @return the source
+     */
+    public Source source() {
+        return source;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof HeightBands that && upToM.equals(that.upToM) && factors.equals(that.factors) && source.equals(that.source);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(upToM, factors, source);
+    }
+
+    /** Bands and factors: {@code {2.0=GROUND, ...} {GROUND=1.0, ...}}. */
+    @Override
+    public String toString() {
+        return upToM + " " + factors;
     }
 
     private Reach.Part part(Access access, double share) {

@@ -131,6 +131,15 @@ public final class Labour {
     }
 
     /**
+     * The premium on wages.
+     *
+     * @return the premium, {@link Premium#NONE} unless set
+     */
+    public Premium premium() {
+        return premium;
+    }
+
+    /**
      * Trips of their own.
      *
      * @return the trips
@@ -204,7 +213,7 @@ public final class Labour {
             }
         }
         for (Task task : table.tasks()) {
-            Crew crew = task.stage() == Stage.SITE ? siteCrew : shopCrew;
+            Crew crew = crewOf(task);
             if (task.driver() == Driver.DAY) {
                 daily.add(TaskTime.of(task, List.of(PlaceTime.of(task, EACH_DAY)), allowance, crew));
             } else {
@@ -220,12 +229,7 @@ public final class Labour {
             }
         }
         for (Trip trip : trips) {
-            for (String id : trip.tasks()) {
-                if (table.task(id).stage() != Stage.SITE || table.task(id).driver() == Driver.DAY) {
-                    throw new RefusedException(
-                            "task of the trip for " + trip.purpose(), id, "must be a task on site that is not done each day", "Maybe another task was meant.");
-                }
-            }
+            trip.tasks().forEach(this::checkOnTrip);
         }
         List<Verdict> verdicts = new ArrayList<>();
         for (WorkPlace place : places) {
@@ -234,6 +238,31 @@ public final class Labour {
             }
         }
         return LabourEstimate.of(times, daily, trips, day, siteCrew, premium, verdicts);
+    }
+
+    /**
+     * A task that a trip may do.
+     *
+     * @param id the task's id
+     * @return the task of the table
+     * @throws RefusedException if there is none, or it is not done on site, or on each installing day
+     */
+    public Task checkOnTrip(String id) {
+        Task task = table.task(id);
+        if (task.stage() != Stage.SITE || task.driver() == Driver.DAY) {
+            throw new RefusedException("task of a trip", id, "must be a task on site that is not done each day", "Maybe another task was meant.");
+        }
+        return task;
+    }
+
+    /** Who does a task: those who travel where a trip does it. */
+    private Crew crewOf(Task task) {
+        Crew usual = task.stage() == Stage.SITE ? siteCrew : shopCrew;
+        return trips.stream()
+                .filter(trip -> trip.tasks().contains(task.id()))
+                .findFirst()
+                .map(trip -> new Crew(trip.people(), usual.efficiency()))
+                .orElse(usual);
     }
 
     /**

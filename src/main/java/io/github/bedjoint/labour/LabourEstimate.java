@@ -47,16 +47,16 @@ public final class LabourEstimate implements Explained {
             "sum(P_i)",
             SUM,
             new Symbol("P_i", Measure.TIME, "paid time of each trip"));
+    static final Formula SHOP_PREMIUM = premium("shop-premium", "in the shop", "X_p", "P_p");
+    static final Formula SITE_PREMIUM = premium("site-premium", "on site and on the way", "X_s", "P_s");
     static final Formula PREMIUM = Formula.of(
             "labour.premium",
             "Premium, as paid time at the plain wage",
             new Symbol("P_x", Measure.TIME, "premium, as paid time at the plain wage"),
-            "P_p * k_p + P_s * k_s",
-            Source.practice("a premium is a share of the wage"),
-            new Symbol("P_p", Measure.TIME, "paid time in the shop"),
-            Symbol.number("k_p", "premium in the shop"),
-            new Symbol("P_s", Measure.TIME, "paid time on site and on the way"),
-            Symbol.number("k_s", "premium on site"));
+            "X_p + X_s",
+            SUM,
+            new Symbol("X_p", Measure.TIME, "premium in the shop"),
+            new Symbol("X_s", Measure.TIME, "premium on site"));
     static final Formula TOTAL = Formula.of(
             "labour.total-paid",
             "Paid time in all",
@@ -73,6 +73,8 @@ public final class LabourEstimate implements Explained {
     private final List<TaskTime> installing = new ArrayList<>();
     private final SiteDays days;
     private final List<TripTime> trips;
+    /** Trips that are a part of the installing days. */
+    private final List<TripTime> arrivals;
     private final Premium premium;
     private final List<Verdict> verdicts;
     private final double productionPaidS;
@@ -82,27 +84,28 @@ public final class LabourEstimate implements Explained {
     private final double sitePaidS;
     private final double totalPaidS;
     private final double tripsPaidS;
-    private final double premiumS;
+    private final double shopPremiumS;
+    private final double sitePremiumS;
 
     private LabourEstimate(
             List<TaskTime> tasks, List<TaskTime> daily, List<Trip> visits, WorkDay day, Crew crew, Premium premium, List<Verdict> verdicts) {
         this.tasks = tasks;
         this.verdicts = verdicts;
         this.premium = premium;
-        this.trips = visits.stream()
-                .map(trip -> new TripTime(trip, Totals.of(tasks.stream().filter(time -> trip.tasks().contains(time.task().id())).toList(), TaskTime::elapsedS)))
-                .toList();
+        this.trips = visits.stream().map(trip -> new TripTime(trip, doneOn(trip, visits, tasks), day)).toList();
+        this.arrivals = trips.stream().filter(trip -> trip.trip().purpose() == Trip.Purpose.INSTALL).toList();
         sort(visits);
         this.productionPaidS = Totals.of(inShop, TaskTime::paidS);
         this.productionElapsedS = Totals.of(inShop, TaskTime::elapsedS);
         this.siteWorkPaidS = Totals.of(onSite, TaskTime::paidS);
-        this.siteElapsedS = Totals.of(installing, TaskTime::elapsedS);
+        this.siteElapsedS = Totals.of(installingTerms(), term -> term);
         this.days = SiteDays.of(
                 siteElapsedS, day, Totals.of(daily, TaskTime::elapsedS), Totals.of(daily, TaskTime::paidS), crew.people());
         this.tripsPaidS = Totals.of(trips, TripTime::paidS);
         this.sitePaidS = siteWorkPaidS + days.setUpPaidS() + days.travelPaidS() + tripsPaidS;
         this.totalPaidS = productionPaidS + sitePaidS;
-        this.premiumS = productionPaidS * premium.shop() + sitePaidS * premium.site();
+        this.shopPremiumS = productionPaidS * premium.shop();
+        this.sitePremiumS = sitePaidS * premium.site();
     }
 
     static LabourEstimate of(
@@ -113,6 +116,41 @@ public final class LabourEstimate implements Explained {
     private static Formula sum(String name, String title, String letter, String what) {
         return Formula.of(
                 "labour." + name, title, new Symbol(letter, Measure.TIME, title), "sum(t_i)", SUM, new Symbol("t_i", Measure.TIME, what + " of each task"));
+    }
+
+    /** Elapsed times of the tasks that a trip does, and its share of those that are done for each trip on which tasks are done. */
+    private static List<Double> doneOn(Trip trip, List<Trip> visits, List<TaskTime> tasks) {
+        double working = visits.stream().filter(visit -> !visit.tasks().isEmpty()).mapToInt(Trip::count).sum();
+        List<Double> terms = new ArrayList<>();
+        for (TaskTime time : tasks) {
+            if (trip.tasks().contains(time.task().id())) {
+                terms.add(time.elapsedS());
+            } else if (time.task().driver() == Driver.TRIP
+                    && time.task().stage() == Stage.SITE
+                    && !trip.tasks().isEmpty()
+                    && visits.stream().noneMatch(visit -> visit.tasks().contains(time.task().id()))) {
+                terms.add(time.elapsedS() * trip.count() / working);
+            }
+        }
+        return List.copyOf(terms);
+    }
+
+    private List<Double> installingTerms() {
+        List<Double> terms = new ArrayList<>();
+        installing.forEach(time -> terms.add(time.elapsedS()));
+        arrivals.forEach(trip -> terms.add(trip.elapsedS()));
+        return terms;
+    }
+
+    private static Formula premium(String name, String where, String letter, String base) {
+        return Formula.of(
+                "labour." + name,
+                "Premium " + where + ", as paid time at the plain wage",
+                new Symbol(letter, Measure.TIME, "premium " + where),
+                base + " * k",
+                Source.practice("a premium is a share of the wage"),
+                new Symbol(base, Measure.TIME, "paid time " + where),
+                Symbol.number("k", "premium as a share of the wage"));
     }
 
     private void sort(List<Trip> visits) {
@@ -129,10 +167,10 @@ public final class LabourEstimate implements Explained {
     /**
      * Whether the work fits into days at all.
      *
-     * @return false where set-up and travel fill the shift
+     * @return false where set-up and travel fill a shift
      */
     public boolean isPossible() {
-        return days.isPossible();
+        return reasons().isEmpty();
     }
 
     /**
@@ -141,7 +179,9 @@ public final class LabourEstimate implements Explained {
      * @return reasons, none where it can
      */
     public List<String> reasons() {
-        return days.reason().stream().toList();
+        List<String> reasons = new ArrayList<>(days.reason().stream().toList());
+        trips.forEach(trip -> trip.reason().ifPresent(reasons::add));
+        return List.copyOf(reasons);
     }
 
     /**
@@ -209,7 +249,8 @@ public final class LabourEstimate implements Explained {
     }
 
     /**
-     * Elapsed work of the installing days, without daily set-up and travel, without tasks driven by trips and those done on trips of their own.
+     * Elapsed work of the installing days: tasks, and the way there where a trip for installing was given; without daily set-up and travel,
+     * without tasks driven by trips and those done on trips of their own.
      *
      * @return seconds
      */
@@ -232,7 +273,34 @@ public final class LabourEstimate implements Explained {
      * @return person-seconds to be paid on top of {@link #totalPaidS()}
      */
     public double premiumS() {
-        return premiumS;
+        return shopPremiumS + sitePremiumS;
+    }
+
+    /**
+     * The part of {@link #premiumS()} for work in the shop.
+     *
+     * @return person-seconds at the plain wage
+     */
+    public double shopPremiumS() {
+        return shopPremiumS;
+    }
+
+    /**
+     * The part of {@link #premiumS()} for work on site and the way there.
+     *
+     * @return person-seconds at the plain wage
+     */
+    public double sitePremiumS() {
+        return sitePremiumS;
+    }
+
+    /**
+     * What the premium is for.
+     *
+     * @return the premium as given
+     */
+    public Premium premium() {
+        return premium;
     }
 
     /**
@@ -259,14 +327,20 @@ public final class LabourEstimate implements Explained {
         Working work = summed(SITE_WORK_PAID, siteWorkPaidS, onSite, TaskTime::paidS, false);
         Working site = Working.of(SITE_PAID, sitePaidS, siteWorkPaidS, days.setUpPaidS(), days.travelPaidS(), tripsPaidS)
                 .because(work, days.setUpWorking(), days.travelWorking(), tripsWorking());
-        Working elapsed = summed(SITE_ELAPSED, siteElapsedS, installing, TaskTime::elapsedS, true);
+        List<Working> terms = new ArrayList<>(installing.stream().map(TaskTime::elapsedWorking).toList());
+        arrivals.forEach(trip -> terms.add(trip.elapsedWorking()));
+        Working elapsed = Working.sum(SITE_ELAPSED, siteElapsedS, installingTerms()).because(terms.toArray(Working[]::new));
         List<Working> figures = new ArrayList<>(List.of(
                 Working.of(TOTAL, totalPaidS, productionPaidS, sitePaidS).because(shop, site),
                 summed(PRODUCTION_ELAPSED, productionElapsedS, inShop, TaskTime::elapsedS, true),
                 days.working().because(elapsed)));
         trips.forEach(trip -> figures.add(trip.working()));
-        if (premiumS > 0) {
-            figures.add(Working.of(PREMIUM, premiumS, productionPaidS, premium.shop(), sitePaidS, premium.site()).whose(premium.name()));
+        if (premiumS() > 0) {
+            figures.add(Working.of(PREMIUM, premiumS(), shopPremiumS, sitePremiumS)
+                    .whose(premium.name())
+                    .because(
+                            Working.of(SHOP_PREMIUM, shopPremiumS, productionPaidS, premium.shop()),
+                            Working.of(SITE_PREMIUM, sitePremiumS, sitePaidS, premium.site())));
         }
         return Working.group("Hours", figures);
     }

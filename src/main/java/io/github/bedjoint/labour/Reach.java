@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -90,6 +91,15 @@ public final class Reach implements Explained {
      */
     public double factor() {
         return factor;
+    }
+
+    /**
+     * In which ways the place is reached.
+     *
+     * @return the ways that are known; none where one factor was stated
+     */
+    public Set<Access> accesses() {
+        return parts.stream().flatMap(part -> part.access().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     /**

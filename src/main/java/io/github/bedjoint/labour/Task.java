@@ -4,7 +4,6 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.Source;
-import java.util.regex.Pattern;
 
 /**
  * A kind of work and how fast it goes. Immutable; the {@code with} methods give changed copies.
@@ -33,8 +32,6 @@ public record Task(
         boolean allowed,
         boolean reached,
         Source source) {
-    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]*");
-
     /**
      * Checks every part.
      *
@@ -53,11 +50,11 @@ public record Task(
      */
     public Task {
         id = Door.text("task", id);
-        if (!ID.matcher(id).matches()) {
+        if (!isId(id)) {
             throw new RefusedException(
                     "task", "'" + id + "'", "must be lower case letters, digits and dashes", "Maybe put the words into the title.");
         }
-        title = Door.text("title of task " + id, title);
+        title = Door.text("title of task", title);
         if (pace.measure() != driver.paceMeasure()) {
             throw new RefusedException(
                     "pace of task " + id,
@@ -65,8 +62,10 @@ public record Task(
                     "must be in " + driver.paceMeasure().unit() + " or its like, since the driver is " + driver,
                     "Maybe the driver is another one.");
         }
-        Door.count("people of task " + id, people, 1, 10);
-        Door.number("attended share of task " + id, attended, Range.SHARE);
+        if (people < 1 || people > 10 || !Range.SHARE.contains(attended)) {
+            Door.count("people of task " + id, people, 1, 10);
+            Door.number("attended share of task " + id, attended, Range.SHARE);
+        }
         if (machine == Machine.NONE && attended != 1) {
             throw new RefusedException(
                     "attended share of task " + id,
@@ -78,6 +77,16 @@ public record Task(
             throw new RefusedException(
                     "stage of task " + id, stage.toString(), "must be SITE for a task of each installing day", "Maybe use JOB.");
         }
+    }
+
+    private static boolean isId(String id) {
+        for (int i = 0; i < id.length(); i++) {
+            char c = id.charAt(i);
+            if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' && i > 0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

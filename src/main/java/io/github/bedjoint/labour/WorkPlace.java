@@ -54,6 +54,16 @@ public record WorkPlace(String name, Amounts amounts, Reach reach, int repeats, 
     }
 
     /**
+     * The same with other amounts.
+     *
+     * @param other what there is to do
+     * @return a new place
+     */
+    public WorkPlace withAmounts(Amounts other) {
+        return new WorkPlace(name, other, reach, repeats, learning);
+    }
+
+    /**
      * The same reached in another way.
      *
      * @param other height and access

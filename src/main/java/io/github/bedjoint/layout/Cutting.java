@@ -10,12 +10,12 @@ import java.util.List;
  *
  * @param regions the wall
  * @param rates   what film, pieces and cut-outs cost
- * @param factor  film for each length on the wall, above 1 where it is fed in
- * @param longest greatest length on the wall
+ * @param feed    how much film is fed in along the strips
+ * @param longest greatest length of film
  * @param joins   whether longer pieces may be joined across
  * @param overlap overlap of such a joint
  */
-record Cutting(WallRegions regions, Rates rates, double factor, long longest, boolean joins, long overlap) {
+record Cutting(WallRegions regions, Rates rates, Feed feed, long longest, boolean joins, long overlap) {
 
     /** What a strip costs and consists of, or nothing possible where the cost is infinite. */
     static final class Tally {
@@ -37,7 +37,8 @@ record Cutting(WallRegions regions, Rates rates, double factor, long longest, bo
         into.pieces = 0;
         into.signature = 0;
         visit(column, (low, high, from, to, joined) -> {
-            double cost = rates.filmPerM() * factor * metres(high - low) + rates.perPanel();
+            long film = film(low, high, from, to);
+            double cost = rates.filmPerM() * metres(film) + rates.perPanel();
             if (rates.perCutOut() > 0) {
                 cost += rates.perCutOut() * regions.cutOuts(from, to, low, high);
             }
@@ -45,7 +46,7 @@ record Cutting(WallRegions regions, Rates rates, double factor, long longest, bo
                 Rect joint = new Rect(from, to, low, low + overlap);
                 cost += rates.seamPerM() * regions.seen().areaM2(joint) / metres(overlap);
             }
-            into.add(high - low > longest ? Double.POSITIVE_INFINITY : cost, high - low);
+            into.add(film > longest ? Double.POSITIVE_INFINITY : cost, film);
         });
     }
 
@@ -62,15 +63,18 @@ record Cutting(WallRegions regions, Rates rates, double factor, long longest, bo
         return pieces;
     }
 
-    /** The longest piece that a strip would take, bridging nothing. */
-    long longestPiece(Strip strip) {
-        Column column = new Column(regions.vBars());
-        column.widen(regions.needed(), strip.from(), strip.to());
-        long length = 0;
-        for (int i = 0; i < column.size(); i++) {
-            length = Math.max(length, column.high(i) - column.low(i));
+    /** The longest film that a strip takes. */
+    long longestFilm(Strip strip) {
+        return pieces(strip).stream().mapToLong(piece -> film(piece.v1(), piece.v2(), piece.u1(), piece.u2())).max().orElse(0);
+    }
+
+    /** The length of film for a piece, by what of it lies over wall. */
+    private long film(long low, long high, long from, long to) {
+        if (feed.isNone()) {
+            return high - low;
         }
-        return length;
+        Rect seen = regions.seen().around(new Rect(from, to, low, high));
+        return high - low + feed.fedSteps(seen.v2() - seen.v1());
     }
 
     private interface Visitor {
@@ -84,40 +88,69 @@ record Cutting(WallRegions regions, Rates rates, double factor, long longest, bo
             long high = column.high(i);
             long from = column.from(i);
             long to = column.to(i);
-            while (i + 1 < column.size() && bridges(column, i, low)) {
+            while (i + 1 < column.size() && bridges(column, i, low, from, to)) {
                 i++;
                 high = column.high(i);
                 from = Math.min(from, column.from(i));
                 to = Math.max(to, column.to(i));
             }
             i++;
-            if (!joins || high - low <= longest) {
+            long lap = overlap + feed.fedSteps(overlap);
+            if (!joins || longest <= 2 * lap || film(low, high, from, to) <= longest) {
                 visitor.piece(low, high, from, to, false);
-                continue;
-            }
-            long count = -Math.floorDiv(overlap - (high - low), longest - overlap);
-            long film = high - low + (count - 1) * overlap;
-            long begin = low;
-            for (long k = 0; k < count; k++) {
-                long end = begin + film / count + (k < film % count ? 1 : 0);
-                visitor.piece(begin, end, from, to, k > 0);
-                begin = end - overlap;
+            } else {
+                joined(low, high, from, to, lap, visitor);
             }
         }
     }
 
+    /** Equal lengths of film, the upper over the lower; one more where rounding leaves the last one too long. */
+    private void joined(long low, long high, long from, long to, long lap, Visitor visitor) {
+        Rect seen = regions.seen().around(new Rect(from, to, low, high));
+        FilmLine line = new FilmLine(feed, List.<long[]>of(new long[] {seen.v1(), seen.v2()}));
+        long whole = line.filmSteps(low, high);
+        long count = -Math.floorDiv(lap - whole, longest - lap);
+        long[] ends = ends(line, low, high, whole, count, lap);
+        if (line.filmSteps(ends[(int) count - 2] - overlap, high) > longest) {
+            count++;
+            ends = ends(line, low, high, whole, count, lap);
+        }
+        long begin = low;
+        for (long end : ends) {
+            visitor.piece(begin, end, from, to, begin > low);
+            begin = end - overlap;
+        }
+    }
+
+    private long[] ends(FilmLine line, long low, long high, long whole, long count, long lap) {
+        long film = whole + (count - 1) * lap;
+        long[] ends = new long[(int) count];
+        long begin = low;
+        for (int k = 0; k < count - 1; k++) {
+            ends[k] = line.end(begin, film / count + (k < film % count ? 1 : 0));
+            begin = ends[k] - overlap;
+        }
+        ends[(int) count - 1] = high;
+        return ends;
+    }
+
     /** Whether the gap above part i costs less in film and cut-outs than one more piece. */
-    private boolean bridges(Column column, int i, long low) {
+    private boolean bridges(Column column, int i, long low, long from, long to) {
         long gapLow = column.high(i);
         long gapHigh = column.low(i + 1);
-        if (regions.hasBar(gapLow, gapHigh) || column.high(i + 1) - low > longest) {
+        if (regions.hasBar(gapLow, gapHigh)) {
             return false;
         }
-        double cost = rates.filmPerM() * factor * metres(gapHigh - gapLow);
+        long bridged = film(low, column.high(i + 1), Math.min(from, column.from(i + 1)), Math.max(to, column.to(i + 1)));
+        long apart = film(low, gapLow, from, to) + film(gapHigh, column.high(i + 1), column.from(i + 1), column.to(i + 1));
+        if (bridged > longest) {
+            return false;
+        }
+        double cost = rates.filmPerM() * metres(bridged - apart);
         if (cost < rates.perPanel() && rates.perCutOut() > 0) {
-            long from = Math.min(column.from(i), column.from(i + 1));
-            long to = Math.max(column.to(i), column.to(i + 1));
-            cost += rates.perCutOut() * regions.cutOutsWithin(from, to, gapLow, gapHigh);
+            long left = Math.min(column.from(i), column.from(i + 1));
+            long right = Math.max(column.to(i), column.to(i + 1));
+            cost += rates.perCutOut() * regions.cutOutsWithin(left, right, gapLow, gapHigh);
         }
         return cost < rates.perPanel();
     }

@@ -49,15 +49,16 @@ final class Division {
         if (regions.isEmpty()) {
             return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline");
         }
-        if (!across.isNone() && reach() <= 2 * lap) {
-            return none("with the film fed in a panel covers " + cut(reach()) + " of wall, not more than two overlaps");
+        long reach = across.reachSteps(film.printableWidthSteps());
+        if (!across.isNone() && reach <= 2 * lap) {
+            return none("with the film fed in a panel covers " + cut(reach) + " of wall, not more than two overlaps");
         }
-        Cutting cutting = new Cutting(regions.get(), rates, lengthwise.factor(), longest(), limits.joins(), lap);
+        Cutting cutting = new Cutting(regions.get(), rates, lengthwise, limits.longest(), limits.joins(), lap);
         return fit == Fit.CHEAPEST ? searched(regions.get(), cutting, wanted) : ruled(regions.get(), cutting);
     }
 
     private List<PanelLayout> ruled(WallRegions regions, Cutting cutting) {
-        List<Run> runs = Run.cover(regions, lap, reach());
+        List<Run> runs = Run.cover(regions, line(regions), lap, film.printableWidthSteps());
         List<Strip> strips = new ArrayList<>();
         for (Run run : runs) {
             Optional<List<Strip>> row = Strip.in(run, fit, limits.least(lap), film.mostOverlapSteps());
@@ -67,13 +68,13 @@ final class Division {
             }
             strips.addAll(row.get());
         }
-        long longest = strips.stream().mapToLong(cutting::longestPiece).max().orElse(0);
-        return longest > longest() && !limits.joins() ? none(tooLong(longest)) : List.of(layout(regions, cutting, strips, runs, 0));
+        long longest = strips.stream().mapToLong(cutting::longestFilm).max().orElse(0);
+        return longest > limits.longest() ? none(tooLong(longest)) : List.of(layout(regions, cutting, strips, runs, 0));
     }
 
     private List<PanelLayout> searched(WallRegions regions, Cutting cutting, int wanted) {
         SeamSearch search = new SeamSearch(
-                regions, cutting, rules, lap, reach(), limits.least(lap), hanging.ascending(way), wanted);
+                regions, cutting, line(regions), rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(way), wanted);
         List<PanelLayout> layouts = new ArrayList<>();
         for (List<Strip> strips : search.strips()) {
             layouts.add(layout(regions, cutting, strips, List.of(), search.places()));
@@ -87,26 +88,20 @@ final class Division {
         return PanelLayout.of(this, strips, runs, placed, places);
     }
 
-    /** How much wall the printable width covers; bleeds count as if film were fed in there too. */
-    long reach() {
-        return across.reachSteps(film.printableWidthSteps());
+    private FilmLine line(WallRegions regions) {
+        return new FilmLine(across, regions.seen().stretches());
     }
 
-    /** How much wall the longest cut covers, bleeds as above. */
-    private long longest() {
-        return limits.longest() == Limits.ANY_LENGTH ? Limits.ANY_LENGTH : lengthwise.reachSteps(limits.longest());
-    }
-
-    /** How the reach came about, or nothing where no film is fed in. */
-    Optional<Working> reachWorking() {
-        return across.isNone() ? Optional.empty() : Optional.of(across.reachWorking(film.printableWidthSteps()));
+    /** How much wall the printable width covers where film is fed in, or nothing. */
+    Working[] reachWorkings() {
+        return across.reachWorkings(film.printableWidthSteps());
     }
 
     /** Whether length is to blame tells a search for pieces of any length. */
     private String whyNone(WallRegions regions, Cutting cutting) {
         if (!limits.joins() && limits.longest() < Limits.ANY_LENGTH) {
             List<PanelLayout> longer = searched(
-                    regions, new Cutting(regions, rates, lengthwise.factor(), Limits.ANY_LENGTH, false, lap), 1);
+                    regions, new Cutting(regions, rates, lengthwise, Limits.ANY_LENGTH, false, lap), 1);
             if (longer.get(0).isPossible()) {
                 return tooLong(longest(longer.get(0)));
             }

@@ -26,8 +26,15 @@ public record Feed(double share, double stretch) {
     /** Length of wall that a length of film covers when film is fed in all along it, in whole steps. */
     public static final Formula REACH = Formula.of(
             "layout.reach", "Reach on the wall", new Symbol("p", Measure.STEPS, "wall that the film covers"), "floor(l / (1 + u * e))",
-            Source.geometry("the share fed in of the extra length along the texture; extra film at edges counts like film on the wall"),
+            Source.geometry("the share fed in of the extra length along the texture"),
             new Symbol("l", Measure.STEPS, "length of film"), Symbol.number("u", "share fed in"),
+            Symbol.number("e", "mean stretch in that direction"));
+
+    /** Wall that extra film at an edge would cover, which is what it takes away from the reach. */
+    static final Formula COVERED = Formula.of(
+            "layout.extra-as-wall", "Extra film as the wall it would cover", new Symbol("b", Measure.STEPS, "wall that it would cover"),
+            "ceil(l / (1 + u * e))", Source.geometry("no film is fed in beyond the wall, so extra film takes less away than its length"),
+            new Symbol("l", Measure.STEPS, "extra film"), Symbol.number("u", "share fed in"),
             Symbol.number("e", "mean stretch in that direction"));
 
     static Feed up(Wall wall, TakeUp takeUp) {
@@ -48,9 +55,9 @@ public record Feed(double share, double stretch) {
         return isNone() ? filmSteps : (long) Math.floor(filmSteps / (1 + share * stretch));
     }
 
-    /** Film for each length on the wall. */
-    double factor() {
-        return 1 + share * stretch;
+    /** By {@link #COVERED}. */
+    long coveredSteps(long extraSteps) {
+        return isNone() ? extraSteps : (long) Math.ceil(extraSteps / (1 + share * stretch));
     }
 
     boolean isNone() {
@@ -62,7 +69,13 @@ public record Feed(double share, double stretch) {
         return isNone() ? new Working[0] : new Working[] {Working.of(FED, fedSteps(wallSteps), wallSteps, share, stretch, FORGIVEN)};
     }
 
-    Working reachWorking(long filmSteps) {
-        return Working.of(REACH, reachSteps(filmSteps), filmSteps, share, stretch);
+    Working[] reachWorkings(long filmSteps) {
+        return isNone() ? new Working[0] : new Working[] {Working.of(REACH, reachSteps(filmSteps), filmSteps, share, stretch)};
+    }
+
+    Working[] coveredWorkings(long extraSteps) {
+        return isNone() || extraSteps == 0
+                ? new Working[0]
+                : new Working[] {Working.of(COVERED, coveredSteps(extraSteps), extraSteps, share, stretch)};
     }
 }

@@ -324,7 +324,7 @@ public final class PanelLayout implements Explained {
         Working allowance = Working.sum(OVERLAP_ALLOWANCE, overlapM2, seams.stream().map(Seam::areaM2).toList())
                 .because(seams.stream().map(Seam::working).toArray(Working[]::new));
         List<Working> all = new ArrayList<>();
-        made.reachWorking().ifPresent(all::add);
+        all.addAll(List.of(made.reachWorkings()));
         all.add(strips);
         all.add(Working.sum(SEAM_LENGTH, seamM, lengths));
         all.add(allowance);

@@ -20,6 +20,7 @@ final class SeamSearch {
 
     private final WallRegions wall;
     private final Cutting cutting;
+    private final FilmLine line;
     private final SeamRules rules;
     private final long overlap;
     private final long printable;
@@ -33,9 +34,12 @@ final class SeamSearch {
     private final Best[] best;
     private final Best last;
 
-    SeamSearch(WallRegions wall, Cutting cutting, SeamRules rules, long overlap, long printable, long least, boolean ascending, int wanted) {
+    SeamSearch(
+            WallRegions wall, Cutting cutting, FilmLine line, SeamRules rules, long overlap, long printable, long least, boolean ascending,
+            int wanted) {
         this.wall = wall;
         this.cutting = cutting;
+        this.line = line;
         this.rules = rules;
         this.overlap = overlap;
         this.printable = printable;
@@ -45,7 +49,7 @@ final class SeamSearch {
         stretches = wall.stretches();
         stretchSeen = stretches.stream().map(this::seen).toList();
         Ban ban = Ban.of(wall, rules, overlap, ascending);
-        gather(new SeamPlaces(wall, rules, ban, overlap, printable, this.least, ascending).sorted());
+        gather(new SeamPlaces(wall, line, rules, cutting.rates(), ban, overlap, printable, this.least, ascending).sorted());
         best = new Best[starts.size()];
         for (int i = 0; i < best.length; i++) {
             best[i] = new Best(wanted);
@@ -146,7 +150,7 @@ final class SeamSearch {
 
     private void widen(int i, Start start, Column column, Cutting.Tally tally) {
         long shownFrom = shownFrom(start);
-        long limit = Math.min(start.at() + printable, barAfter(start.at()));
+        long limit = Math.min(line.end(start.at(), printable), barAfter(start.at()));
         long enough = least + passedFrom(i);
         long at = start.at();
         column.clear();

@@ -26,8 +26,7 @@ final class DateInputs {
     }
 
     static Bound delay(Job job) {
-        return dated(job, (dates, value) ->
-                new JobDates(dates.calendar(), dates.start().plusSeconds(Math.round(value)), dates.washBefore(), dates.cure()));
+        return dated(job, (dates, value) -> dates.withStart(dates.start().plusSeconds(Math.round(value))));
     }
 
     static Bound outgas() {

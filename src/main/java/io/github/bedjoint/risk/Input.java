@@ -59,6 +59,11 @@ public final class Input {
             return new Bound(measure, accepts, grain, null, replan);
         }
 
+        /** Whether every distinct value is planned anew. */
+        boolean replans() {
+            return replan != null;
+        }
+
         double snap(double value) {
             return grain == 0 ? value : Math.rint(value / grain) * grain;
         }
@@ -113,7 +118,8 @@ public final class Input {
     }
 
     /**
-     * The developed area ratio of a wall; panels and rolls stay.
+     * The developed area ratio of a wall. Panels and rolls stay, unless film is fed in: then the extra lengths grow with the extra area, and
+     * panels and rolls are planned anew, in steps of a two-thousandth.
      *
      * @param wall the wall's name
      * @return a handle; its range is a ratio, 1 to 20
@@ -297,7 +303,7 @@ public final class Input {
     }
 
     /**
-     * Whether its values change panels or rolls.
+     * Whether its values change panels or rolls of every job; an area ratio does so only where film is fed in.
      *
      * @return true if every distinct value is planned anew
      */

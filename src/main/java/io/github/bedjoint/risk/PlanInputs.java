@@ -3,11 +3,13 @@ package io.github.bedjoint.risk;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.risk.Input.Bound;
+import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.AdjustedSurface;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
@@ -48,11 +50,14 @@ final class PlanInputs {
         List<Point> corners = wall.outline().points().stream()
                 .map(point -> new Point(steps(point.xSteps(), factor), steps(point.ySteps(), factor)))
                 .toList();
-        Wall scaled = Wall.polygon(wall.name(), corners).withSurface(wall.surface()).withAccess(wall.access());
+        Wall scaled = Wall.polygon(wall.name(), corners).withSurface(wall.surface()).withAccess(wall.access()).withTolerance(wall.tolerance());
         for (Side side : Side.values()) {
             scaled = scaled.withEdge(side, wall.edge(side));
         }
-        return scaled.withOpenings(wall.openings().stream().map(opening -> scaled(opening, factor)).toList());
+        List<MovementJoint> joints = wall.movementJoints().stream()
+                .map(joint -> new MovementJoint(joint.upright(), steps(joint.atSteps(), factor)))
+                .toList();
+        return scaled.withOpenings(wall.openings().stream().map(opening -> scaled(opening, factor)).toList()).withMovementJoints(joints);
     }
 
     /** Rims are rounded, not sizes, so that what touched still touches. */
@@ -66,6 +71,15 @@ final class PlanInputs {
         return Math.round(steps * factor);
     }
 
+    /** The ratio of a wall where film is fed in along the texture. */
+    static Bound ratio(String name) {
+        return Bound.planned(Measure.NUMBER, Range.closed(1, 20), SIZE_GRAIN, (from, value) -> {
+            List<Wall> walls = new ArrayList<>(from.survey().walls());
+            walls.replaceAll(wall -> wall.name().equals(name) ? wall.withSurface(AdjustedSurface.of(wall.surface(), value)) : wall);
+            return from.toBuilder().survey(new Survey(walls)).build();
+        });
+    }
+
     static Bound rollPrice(Job job, String id) {
         List<String> ids = job.materials().filmRolls().stream().map(RollOffer::id).toList();
         if (!ids.contains(id)) {
@@ -76,7 +90,7 @@ final class PlanInputs {
         return Bound.planned(Measure.MONEY, Range.closed(0, 1e9), grain, (from, value) -> {
             Money price = Money.of(from.rules().currency(), BigDecimal.valueOf(value), RoundingMode.HALF_UP);
             List<RollOffer> offers = from.materials().filmRolls().stream()
-                    .map(offer -> offer.id().equals(id) ? PriceInputs.at(offer, price) : offer)
+                    .map(offer -> offer.id().equals(id) ? offer.withPrice(price) : offer)
                     .toList();
             return from.toBuilder().materials(from.materials().withFilm(from.materials().film(), offers)).build();
         });

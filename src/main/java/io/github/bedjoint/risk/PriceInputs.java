@@ -15,7 +15,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import javax.measure.Quantity;
 import org.joda.money.BigMoney;
-import org.joda.money.Money;
 
 /** Inputs of the price that leave panels and rolls as they are. */
 final class PriceInputs {
@@ -37,14 +36,8 @@ final class PriceInputs {
 
     private static List<RollOffer> times(List<RollOffer> offers, double factor) {
         return offers.stream()
-                .map(offer -> at(offer, offer.price().multipliedBy(BigDecimal.valueOf(factor), RoundingMode.HALF_UP)))
+                .map(offer -> offer.withPrice(offer.price().multipliedBy(BigDecimal.valueOf(factor), RoundingMode.HALF_UP)))
                 .toList();
-    }
-
-    static RollOffer at(RollOffer offer, Money price) {
-        RollOffer other = RollOffer.of(offer.id(), offer.length(), price);
-        other = offer.available() == RollOffer.UNLIMITED ? other : other.withAvailable(offer.available());
-        return offer.lot().isEmpty() ? other : other.withLot(offer.lot());
     }
 
     static Bound ink(Job job) {

@@ -54,7 +54,7 @@ public final class RiskResult {
     }
 
     static RiskResult of(
-            Job job, List<Input> inputs, long seed, double[][] figures, List<Bins> bins, int plans, AtomicLongArray redrawn,
+            Job job, List<Input> inputs, long seed, double[][] figures, List<Bins> bins, int plans, boolean replanned, AtomicLongArray redrawn,
             @Nullable String[] why) {
         Map<Outcome, Outlook> outlooks = new EnumMap<>(Outcome.class);
         for (Outcome outcome : Outcome.values()) {
@@ -74,7 +74,6 @@ public final class RiskResult {
                 }
             }
         }
-        boolean replanned = inputs.stream().anyMatch(Input::replans);
         return new RiskResult(job, seed, why.length, outlooks, plans, replanned, redraws, impossible, List.copyOf(reasons));
     }
 

@@ -24,7 +24,7 @@ import java.util.concurrent.atomic.AtomicLongArray;
 public final class Simulation {
     private static final int MOST = 1_000_000;
     private static final Comparator<Ranged> ORDER =
-            Comparator.comparing((Ranged one) -> !one.input().replans()).thenComparing(one -> one.input().name());
+            Comparator.comparing((Ranged one) -> !one.bound().replans()).thenComparing(one -> one.input().name());
 
     private final Job job;
     private final List<Ranged> inputs;
@@ -147,7 +147,8 @@ public final class Simulation {
 
         Bins[] bins = new Bins[inputs.size()];
         workers.forEach(bins.length, k -> bins[k] = Bins.of(draws[k]));
-        return RiskResult.of(job, inputs(), seed, figures, List.of(bins), plans.size(), redrawn, reasons);
+        boolean replanned = inputs.stream().anyMatch(one -> one.bound().replans());
+        return RiskResult.of(job, inputs(), seed, figures, List.of(bins), plans.size(), replanned, redrawn, reasons);
     }
 
     private double[][] draws(Workers workers, long seed, int count, AtomicLongArray redrawn) {
@@ -168,7 +169,7 @@ public final class Simulation {
 
     /** Plans each distinct combination of the inputs that change panels or rolls; they stand first. */
     private List<Planned> plans(Workers workers, double[][] draws, int[] planOf) {
-        int planning = (int) inputs.stream().filter(one -> one.input().replans()).count();
+        int planning = (int) inputs.stream().filter(one -> one.bound().replans()).count();
         Map<List<Double>, Integer> numbers = new HashMap<>();
         List<List<Double>> combinations = new ArrayList<>();
         for (int i = 0; i < planOf.length; i++) {

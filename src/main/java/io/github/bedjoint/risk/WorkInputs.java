@@ -4,6 +4,7 @@ import io.github.bedjoint.job.Job;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.WorkDay;
 import io.github.bedjoint.risk.Input.Bound;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;
 import java.util.List;
@@ -38,6 +39,8 @@ final class WorkInputs {
 
     static Bound ratio(Job job, String wall) {
         job.survey().wall(wall);
-        return Bound.of(Measure.NUMBER, Range.closed(1, 20), (draft, value) -> draft.areaRatio(wall, value));
+        return job.takeUp().equals(TakeUp.NONE)
+                ? Bound.of(Measure.NUMBER, Range.closed(1, 20), (draft, value) -> draft.areaRatio(wall, value))
+                : PlanInputs.ratio(wall);
     }
 }

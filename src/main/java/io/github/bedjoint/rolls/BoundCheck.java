@@ -14,8 +14,12 @@ final class BoundCheck {
 
     private static final long MAX_CHOICES = 20_000_000;
 
+    /** Keeps sums of prices over all panels and all rolls in 64 bits. */
+    private static final long MAX_SUM = 1L << 55;
+
     private final List<Cut> cuts;
-    private final long gap;
+    private final CuttingTerms terms;
+    private final int stockRows;
     private final List<Type> types = new ArrayList<>();
     private final List<Long> supply = new ArrayList<>();
     private final List<long[]> held = new ArrayList<>();
@@ -25,7 +29,8 @@ final class BoundCheck {
 
     private BoundCheck(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
         this.cuts = cuts;
-        this.gap = terms.gapSteps();
+        this.terms = terms;
+        this.stockRows = stock.size();
         long pieces = cuts.stream().mapToLong(Cut::quantity).sum();
         for (int s = 0; s < stock.size(); s++) {
             Stock row = stock.get(s);
@@ -87,7 +92,9 @@ final class BoundCheck {
             for (int t = 0; t < count.length; t++) {
                 count[t] = counts.get(types.get(t).row()).get(types.get(t).level());
             }
-            if (!PackingCheck.isImpossible(cuts, gap, types, count, lists)) {
+            boolean beside = types.stream()
+                    .anyMatch(type -> supply.get(type.kind()) > 0 && AcrossCheck.isSideBySide(cuts, terms, type));
+            if (beside || !PackingCheck.isImpossible(cuts, terms.gapSteps(), types, count, lists)) {
                 return PlanChecker.Verdict.no("counts " + counts + " were not seen to be impossible");
             }
             exhausted.add(count);
@@ -100,10 +107,15 @@ final class BoundCheck {
         if (list.prices().size() != cuts.size()) {
             return "a price list has " + list.prices().size() + " prices for " + cuts.size() + " cuts";
         }
+        AcrossCheck across = new AcrossCheck(cuts, terms, list.across());
+        if (!across.isWellFormed(stockRows)) {
+            return "what panels count across the roll is not well formed";
+        }
+        long pieces = cuts.stream().mapToLong(Cut::quantity).sum();
         long sum = 0;
         for (int c = 0; c < cuts.size(); c++) {
             long price = list.prices().get(c);
-            if (price < 0 || price > HeldCheck.MAX_PRICE) {
+            if (price < 0 || price > MAX_SUM / pieces) {
                 return "price " + price + " of cut " + cuts.get(c).id() + " is out of range";
             }
             sum += price * cuts.get(c).quantity();
@@ -112,8 +124,13 @@ final class BoundCheck {
         for (int t = 0; t < most.length; t++) {
             Type type = types.get(t);
             most[t] = list.held().get(type.row()).get(type.level());
-            boolean isThere = supply.get(type.kind()) > 0;
-            if (most[t] < 0 || isThere && !HeldCheck.neverAbove(cuts, list.prices(), gap, type, most[t])) {
+            if (supply.get(type.kind()) == 0) {
+                continue;
+            }
+            if (!across.holds(type)) {
+                return "panels side by side on stock row " + type.row() + " may count more than " + list.across().most().get(type.row());
+            }
+            if (most[t] < 0 || most[t] > MAX_SUM / pieces || !across.neverAbove(list.prices(), type, most[t])) {
                 return "a roll of stock row " + type.row() + " may hold panels priced above " + most[t];
             }
         }
@@ -181,20 +198,13 @@ final class BoundCheck {
             boolean hopeless = missing > 0;
             for (int k = t; hopeless && k < types.size(); k++) {
                 long cost = types.get(k).cost();
-                hopeless = cost == 0 || isLess(budget, held.get(q)[k], missing, cost);
+                hopeless = cost == 0 || HeldCheck.isLess(budget, held.get(q)[k], missing, cost);
             }
             if (hopeless) {
                 return true;
             }
         }
         return false;
-    }
-
-    /** Whether a x b is less than c x d, for numbers that are not negative; exact in 128 bits. */
-    private static boolean isLess(long a, long b, long c, long d) {
-        long high = Math.multiplyHigh(a, b);
-        long other = Math.multiplyHigh(c, d);
-        return high != other ? high < other : Long.compareUnsigned(a * b, c * d) < 0;
     }
 
     private boolean isExhausted(long[] count) {

@@ -5,34 +5,43 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Shows that no roll of a kind holds panels priced above a number.
+ * Shows that panels in a room are never priced above a number.
  *
  * <p>Builds all fillings panel by panel and keeps, of those alike, only the shorter or dearer ones, and of those only the
  * ones that could still come above the number.
  */
 final class HeldCheck {
 
-    /** Highest price of one panel, so that price times length fits in 64 bits. */
-    static final long MAX_PRICE = 1L << 31;
-
     private static final int MAX_FILLINGS = 2_000_000;
 
-    /** One panel size worth placing: its length with its gap, its price, how often it may come. */
-    private record Panel(long length, long price, long times) {}
+    /** One panel size worth placing: the room it takes, its price, how often it may come. */
+    record Panel(long length, long price, long times) {}
 
     private HeldCheck() {}
 
-    static boolean neverAbove(List<Cut> cuts, List<Long> prices, long gap, BoundCheck.Type type, long most) {
-        long room = type.usable() + gap;
+    static boolean neverAbove(List<Panel> all, long room, long most) {
+        long base = 0;
         List<Panel> panels = new ArrayList<>();
-        for (int c = 0; c < cuts.size(); c++) {
-            Cut cut = cuts.get(c);
-            long length = cut.lengthSteps() + gap;
-            if (prices.get(c) > 0 && cut.widthSteps() <= type.width() && length <= room) {
-                panels.add(new Panel(length, prices.get(c), Math.min(cut.quantity(), room / length)));
+        boolean dear = false;
+        long dearest = 1;
+        for (Panel panel : all) {
+            if (panel.price > 0 && panel.length == 0) {
+                base = Math.addExact(base, Math.multiplyExact(panel.price, panel.times));
+            } else if (panel.price > 0 && panel.length <= room) {
+                panels.add(new Panel(panel.length, panel.price, Math.min(panel.times, room / panel.length)));
+                dearest = Math.max(dearest, panel.price);
+                dear |= isLess(most, panel.length, panel.price, room);
             }
         }
-        panels.sort(Comparator.comparing(p -> p, (a, b) -> Long.compare(b.price() * a.length(), a.price() * b.length())));
+        // Where no panel is dearer for its length than the whole room, panels in it are not dearer than it.
+        if (base == 0 && !dear) {
+            return true;
+        }
+        return base <= most && room <= Long.MAX_VALUE / dearest && search(panels, room, most - base);
+    }
+
+    private static boolean search(List<Panel> panels, long room, long most) {
+        panels.sort(Comparator.comparing(p -> p, (a, b) -> isLess(a.price, b.length, b.price, a.length) ? 1 : isLess(b.price, a.length, a.price, b.length) ? -1 : 0));
         Fillings fillings = new Fillings(new long[] {0}, new long[] {0}, 1);
         for (Panel panel : panels) {
             for (long k = 0; k < panel.times() && fillings.count > 0; k++) {
@@ -43,6 +52,13 @@ final class HeldCheck {
             }
         }
         return true;
+    }
+
+    /** Whether a x b is less than c x d, for numbers that are not negative; exact in 128 bits. */
+    static boolean isLess(long a, long b, long c, long d) {
+        long high = Math.multiplyHigh(a, b);
+        long other = Math.multiplyHigh(c, d);
+        return high != other ? high < other : Long.compareUnsigned(a * b, c * d) < 0;
     }
 
     /** Fillings by rising length and rising price. */

@@ -25,12 +25,7 @@ final class InfeasibleCheck {
                         .filter(c -> c.id().equals(shortage.cutId()))
                         .findFirst()
                         .orElse(null);
-                return cut != null
-                        && plan.stock().stream()
-                                .noneMatch(s -> s.available() != 0
-                                        && s.widthSteps() >= cut.widthSteps()
-                                        && s.lengthSteps() - terms.leadSteps() - terms.tailSteps()
-                                                >= cut.lengthSteps());
+                return cut != null && plan.stock().stream().noneMatch(row -> fits(cut, row, terms));
             }
             case STOCK_TOO_SHORT -> {
                 long needed = 0;
@@ -46,16 +41,25 @@ final class InfeasibleCheck {
                         return false;
                     }
                 }
-                return needed > there;
+                return needed > there && isShown(plan);
             }
             case NO_ARRANGEMENT -> {
-                return BoundCheck.check(
-                                plan.cuts(), plan.stock(), terms, LotBound.IMPOSSIBLE, plan.certificate())
-                        .accepted();
+                return isShown(plan);
             }
             default -> {
                 return false;
             }
         }
+    }
+
+    private static boolean isShown(RollPlan plan) {
+        return BoundCheck.check(plan.cuts(), plan.stock(), plan.terms(), LotBound.IMPOSSIBLE, plan.certificate()).accepted();
+    }
+
+    private static boolean fits(Cut cut, Stock row, CuttingTerms terms) {
+        long usable = row.lengthSteps() - terms.leadSteps() - terms.tailSteps();
+        boolean upright = row.widthSteps() >= cut.widthSteps() && usable >= cut.lengthSteps();
+        boolean turned = cut.rotate() && row.widthSteps() >= cut.lengthSteps() && usable >= cut.widthSteps();
+        return row.available() != 0 && (upright || turned);
     }
 }

@@ -11,9 +11,7 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
@@ -22,7 +20,7 @@ import javax.measure.quantity.Length;
  *
  * <p>Laminate goes on the printed web before trimming, so a run is as long as the panels and gaps it covers and a lead-in. A laminate
  * joint never falls inside a panel: a film roll is laminated in one run where a laminate roll is long enough, and otherwise in runs that
- * end between panels. Immutable.
+ * end where a cross cut from edge to edge meets no panel. Immutable.
  */
 public final class LaminatePlan implements Explained {
     private static final Symbol LENGTH = new Symbol("L_lam", Measure.LENGTH, "length of laminate");
@@ -60,29 +58,28 @@ public final class LaminatePlan implements Explained {
      */
     public static LaminatePlan of(RollPlan film, long leadInSteps, List<Stock> stock, RollPlanner planner) {
         long longest = stock.stream().mapToLong(Stock::lengthSteps).max().orElse(0) - leadInSteps;
-        Map<String, Cut> cuts = new HashMap<>();
-        film.cuts().forEach(cut -> cuts.put(cut.id(), cut));
         List<Long> webs = new ArrayList<>();
+        long width = 1;
         for (OpenedRoll roll : film.rolls()) {
-            long web = 0;
-            for (String piece : roll.pieces()) {
-                long length = cuts.get(piece).lengthSteps();
-                long longer = web == 0 ? length : web + film.terms().gapSteps() + length;
-                if (web > 0 && longer > longest) {
-                    webs.add(web);
-                    longer = length;
+            long start = 0;
+            long end = 0;
+            for (List<PlacedCut> section : roll.sections()) {
+                long next = section.stream().mapToLong(PlacedCut::alongEndSteps).max().orElseThrow();
+                if (end > start && next - start > longest) {
+                    webs.add(end - start);
+                    start = section.get(0).alongSteps();
                 }
-                web = longer;
+                end = next;
             }
-            webs.add(web);
+            webs.add(end - start);
+            width = Math.max(width, roll.placed().stream().mapToLong(PlacedCut::acrossEndSteps).max().orElse(1));
         }
-        long width = film.cuts().stream().mapToLong(Cut::widthSteps).max().orElse(1);
         List<Cut> runs = new ArrayList<>();
         for (long web : webs) {
             runs.add(new Cut("run " + (runs.size() + 1), width, web + leadInSteps, 1, ""));
         }
         List<Double> websM = webs.stream().map(Steps::toM).toList();
-        return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.plan(runs, stock));
+        return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.withCuts(CutKind.CROSS).plan(runs, stock));
     }
 
     /**

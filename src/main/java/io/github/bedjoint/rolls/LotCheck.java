@@ -32,8 +32,7 @@ final class LotCheck {
 
     static PlanChecker.Verdict check(
             List<Cut> cuts, List<Stock> stock, CuttingTerms terms, long bound, Certificate certificate) {
-        CuttingTerms anyLot = new CuttingTerms(
-                terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), terms.remnants(), LotRule.ANY);
+        CuttingTerms anyLot = terms.withLots(LotRule.ANY);
         for (LotBound part : certificate.lotBounds()) {
             List<Cut> some =
                     cuts.stream().filter(c -> part.walls().contains(c.group())).toList();

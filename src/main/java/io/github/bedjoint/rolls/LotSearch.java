@@ -38,8 +38,7 @@ final class LotSearch {
         this.stock = stock;
         this.terms = terms;
         this.work = work;
-        anyLot = new CuttingTerms(
-                terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), terms.remnants(), LotRule.ANY);
+        anyLot = terms.withLots(LotRule.ANY);
         lots = List.copyOf(new TreeSet<>(stock.stream().map(Stock::lot).toList()));
         walls = new ArrayList<>(new TreeSet<>(cuts.stream().map(Cut::group).toList()));
         walls.sort(Comparator.comparingLong(wall -> -length(wall)));

@@ -26,6 +26,9 @@ final class ModelMaker {
     private final List<List<Integer>> stockOfKind = new ArrayList<>();
     final Model model;
 
+    /** Usable length and a gap of each type, in steps. */
+    final long[] room;
+
     ModelMaker(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
         this.cuts = cuts;
         this.stock = stock;
@@ -58,6 +61,7 @@ final class ModelMaker {
         long pieces = cuts.stream().mapToLong(Cut::quantity).sum();
         int types = kinds.stream().mapToInt(k -> k.levels().size()).sum();
         long[] cap = new long[types];
+        room = new long[types];
         long[] width = new long[types];
         long[] cost = new long[types];
         int[] kindOf = new int[types];
@@ -67,7 +71,8 @@ final class ModelMaker {
         for (int k = 0; k < kinds.size(); k++) {
             int first = r;
             for (Level level : kinds.get(k).levels()) {
-                cap[r] = Math.max(0, kinds.get(k).usable() - level.leastRemnant() + terms.gapSteps()) / factor;
+                room[r] = Math.max(0, kinds.get(k).usable() - level.leastRemnant() + terms.gapSteps());
+                cap[r] = room[r] / factor;
                 width[r] = kinds.get(k).width();
                 cost[r] = level.cost();
                 kindOf[r++] = k;
@@ -125,55 +130,63 @@ final class ModelMaker {
     /** Rolls of the job for patterns of the model: longest pieces first, cut rows in their order. */
     List<OpenedRoll> rolls(List<Pattern> patterns) {
         int[] cutLeft = cuts.stream().mapToInt(Cut::quantity).toArray();
-        long[] rollsLeft = stock.stream()
-                .mapToLong(s -> s.available() == Stock.UNLIMITED ? Long.MAX_VALUE : s.available())
-                .toArray();
+        List<Stock> rows = rowsOf(patterns.stream().mapToInt(Pattern::type).toArray());
         List<OpenedRoll> rolls = new ArrayList<>();
-        for (Pattern pattern : patterns) {
-            int s = stockOfKind.get(model.kind[pattern.type()]).stream()
-                    .filter(row -> rollsLeft[row] > 0)
-                    .findFirst()
-                    .orElseThrow();
-            rollsLeft[s]--;
-            rolls.add(roll(stock.get(s), pattern, cutLeft));
+        for (int k = 0; k < rows.size(); k++) {
+            rolls.add(roll(rows.get(k), patterns.get(k), cutLeft));
         }
         return rolls;
     }
 
+    /** The row of the stock that each of some rolls of given types is taken from. */
+    List<Stock> rowsOf(int[] types) {
+        long[] left = stock.stream()
+                .mapToLong(s -> s.available() == Stock.UNLIMITED ? Long.MAX_VALUE : s.available())
+                .toArray();
+        List<Stock> rows = new ArrayList<>();
+        for (int type : types) {
+            int s = stockOfKind.get(model.kind[type]).stream()
+                    .filter(row -> left[row] > 0)
+                    .findFirst()
+                    .orElseThrow();
+            left[s]--;
+            rows.add(stock.get(s));
+        }
+        return rows;
+    }
+
     private OpenedRoll roll(Stock roll, Pattern pattern, int[] cutLeft) {
         int[] open = pattern.counts().clone();
-        List<Integer> rows = new ArrayList<>();
-        long used = -terms.gapSteps();
+        List<Cut> pieces = new ArrayList<>();
         for (int c = 0; c < cutLeft.length; c++) {
             int item = itemOfCut[c];
             while (open[item] > 0 && cutLeft[c] > 0) {
                 open[item]--;
                 cutLeft[c]--;
-                rows.add(c);
-                used += cuts.get(c).lengthSteps() + terms.gapSteps();
+                pieces.add(cuts.get(c));
             }
         }
-        rows.sort(Comparator.<Integer>comparingLong(c -> -cuts.get(c).lengthSteps()));
-        long remnant = terms.usableSteps(roll) - used;
-        return new OpenedRoll(
-                roll.id(),
-                rows.stream().map(c -> cuts.get(c).id()).toList(),
-                used,
-                remnant,
-                terms.remnants().credit(roll, remnant));
+        pieces.sort(Comparator.<Cut>comparingLong(cut -> -cut.lengthSteps()));
+        return OpenedRoll.inLine(roll, pieces, terms);
     }
 
     /** A price list of the model in rows of the job. */
     PriceList priceList(long[] price, long[] held) {
-        List<Long> prices = new ArrayList<>();
-        for (int item : itemOfCut) {
-            prices.add(price[item]);
-        }
+        return priceList(Arrays.stream(itemOfCut).mapToObj(item -> price[item]).toList(), held, AcrossScale.oneAcross(stock.size()));
+    }
+
+    /** Prices of the cuts with what the types hold in rows of the job. */
+    PriceList priceList(List<Long> prices, long[] held, AcrossScale across) {
         List<List<Long>> rows = new ArrayList<>();
         for (int[] types : typeOfStock) {
             rows.add(Arrays.stream(types).mapToObj(r -> held[r]).toList());
         }
-        return new PriceList(prices, rows);
+        return new PriceList(prices, rows, across);
+    }
+
+    /** The first row of the stock that a type stands for. */
+    int rowOf(int type) {
+        return stockOfKind.get(model.kind[type]).get(0);
     }
 
     /** Counts of roll types in rows of the job; of rows that are alike the first one carries the count. */

@@ -32,6 +32,7 @@ final class PatternLp {
     private static final int SIBLINGS = 8;
 
     private final Model model;
+    private final int[] available;
     private final PatternPool pool;
     private final Work work;
     private final Knapsack knapsack;
@@ -53,7 +54,13 @@ final class PatternLp {
     private final boolean coverOnly;
 
     PatternLp(Model model, PatternPool pool, Work work) {
+        this(model, model.demand, pool, work);
+    }
+
+    /** A pattern holds a panel at most as often as it is available. */
+    PatternLp(Model model, int[] available, PatternPool pool, Work work) {
         this.model = model;
+        this.available = available;
         this.pool = pool;
         this.work = work;
         this.knapsack = new Knapsack(model, work);
@@ -104,7 +111,7 @@ final class PatternLp {
         int[] counts = new int[model.items()];
         int used = 0;
         for (int i = 0; i < counts.length; i++) {
-            counts[i] = Math.min(pattern.counts()[i], model.demand[i]);
+            counts[i] = Math.min(pattern.counts()[i], available[i]);
             used += counts[i] > 0 ? 1 : 0;
         }
         if (used > 0) {
@@ -194,6 +201,17 @@ final class PatternLp {
         return rounded;
     }
 
+    /** Whether the prices are whole numbers of such parts of a minor money unit, as far as can be told. */
+    boolean isWholeIn(int parts) {
+        for (int row : rowOfItem) {
+            double value = row < 0 ? 0 : simplex.dual(row) / costScale * parts;
+            if (Math.abs(value - Math.rint(value)) > 1e-6) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Adds the best pattern of each type that pays. */
     private boolean generate() {
         boolean found = false;
@@ -205,7 +223,7 @@ final class PatternLp {
                 held[r] = Long.MAX_VALUE;
                 continue;
             }
-            int[] open = model.demand.clone();
+            int[] open = available.clone();
             long value = knapsack.fill(r, price, open, floor, Knapsack.Effort.BETTER);
             held[r] = knapsack.upper;
             for (int k = 0; k < SIBLINGS && value > floor; k++) {

@@ -17,6 +17,9 @@ final class PlainPlanning {
             Certificate shown = Shortages.certificate(cuts, stock, terms, shortages.get(0));
             return noPlan(cuts, stock, terms, work, 0, Stop.INFEASIBLE, shown, shortages);
         }
+        if (SideBySide.concerns(cuts, stock, terms)) {
+            return SideBySide.plan(cuts, stock, terms, work);
+        }
         ModelMaker maker = new ModelMaker(cuts, stock, terms);
         RollSearch.Found found = new RollSearch(maker.model, work).run();
         List<PriceList> lists = new ArrayList<>();
@@ -31,10 +34,7 @@ final class PlainPlanning {
             certificate = new Certificate(lists, List.of(), List.of());
         }
         if (found.rolls().isEmpty()) {
-            boolean proven = bound == LotBound.IMPOSSIBLE;
-            Shortage reason = Shortages.arrangement(cuts, stock, terms, proven);
-            Stop stop = proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND;
-            return noPlan(cuts, stock, terms, work, proven ? 0 : bound, stop, certificate, List.of(reason));
+            return noRolls(cuts, stock, terms, work, bound, certificate);
         }
         return answer(cuts, stock, terms, work, maker.rolls(found.rolls()), found.cost(), bound, certificate);
     }
@@ -50,6 +50,15 @@ final class PlainPlanning {
             Certificate certificate) {
         Stop stop = cost == bound ? Stop.PROVEN : Stop.WORK_LIMIT;
         return new RollPlan(cuts, stock, terms, rolls, cost, bound, stop, certificate, List.of(), work.spent());
+    }
+
+    /** No rolls were found: proven if the bound says that there are none. */
+    static RollPlan noRolls(
+            List<Cut> cuts, List<Stock> stock, CuttingTerms terms, Work work, long bound, Certificate certificate) {
+        boolean proven = bound == LotBound.IMPOSSIBLE;
+        Shortage reason = Shortages.arrangement(cuts, stock, terms, proven);
+        Stop stop = proven ? Stop.INFEASIBLE : Stop.NO_PLAN_FOUND;
+        return noPlan(cuts, stock, terms, work, proven ? 0 : bound, stop, certificate, List.of(reason));
     }
 
     static RollPlan noPlan(

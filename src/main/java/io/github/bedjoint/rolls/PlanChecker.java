@@ -76,8 +76,9 @@ public final class PlanChecker {
      * @param stock rolls at hand
      * @param terms lead, tail, gap and rules
      * @param rolls the rolls opened
-     * @return accepted if every panel is cut exactly once from a roll that is at hand, wide and long enough, the stated
-     *     lengths and credits are right, and walls keep to one lot where the terms ask for it
+     * @return accepted if every panel is cut as often as asked from a roll that is at hand, within its printable width and usable
+     *     length, no two overlap or lie nearer than the gap, none is turned that may not be, the cuts are allowed, the stated lengths
+     *     and credits are right, and walls keep to one lot where the terms ask for it
      */
     public static Verdict checkRolls(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, List<OpenedRoll> rolls) {
         Map<String, Cut> cutById = new HashMap<>();
@@ -113,14 +114,15 @@ public final class PlanChecker {
                 if (open.merge(piece, -1, Integer::sum) < 0) {
                     return Verdict.no("cut " + piece + " more than " + cut.quantity() + " times");
                 }
-                if (cut.widthSteps() > row.widthSteps()) {
-                    return Verdict.no("cut " + piece + " is wider than roll " + row.id());
-                }
                 lotsOfWall.computeIfAbsent(cut.group(), g -> new HashSet<>()).add(row.lot());
             }
-            Verdict lengths = lengths(cutById, row, terms, roll);
+            Verdict lengths = lengths(row, terms, roll);
             if (!lengths.accepted()) {
                 return lengths;
+            }
+            String fault = PlaceCheck.fault(cutById, row, terms, roll);
+            if (!fault.isEmpty()) {
+                return Verdict.no(fault);
             }
         }
         for (Map.Entry<String, Integer> left : open.entrySet()) {
@@ -136,13 +138,13 @@ public final class PlanChecker {
         return Verdict.yes();
     }
 
-    private static Verdict lengths(Map<String, Cut> cutById, Stock row, CuttingTerms terms, OpenedRoll roll) {
-        if (roll.pieces().isEmpty()) {
+    private static Verdict lengths(Stock row, CuttingTerms terms, OpenedRoll roll) {
+        if (roll.placed().isEmpty()) {
             return Verdict.no("roll " + row.id() + " is opened for nothing");
         }
-        long used = terms.gapSteps() * (roll.pieces().size() - 1L);
-        for (String piece : roll.pieces()) {
-            used = Math.addExact(used, cutById.get(piece).lengthSteps());
+        long used = 0;
+        for (PlacedCut piece : roll.placed()) {
+            used = Math.max(used, Math.addExact(piece.alongSteps(), piece.lengthSteps()));
         }
         long usable = row.lengthSteps() - terms.leadSteps() - terms.tailSteps();
         if (used > usable) {

@@ -8,8 +8,8 @@ import java.util.Set;
 /**
  * Finds the cheapest rolls to open for a set of panels, with a lower bound that can be checked.
  *
- * <p>Defaults: nothing lost at the ends of a roll, no gap, remnants worth nothing, any lot for any wall, and a work limit
- * of {@value #DEFAULT_WORK}. The limit counts steps of the search, never time: the same job gives the same plan
+ * <p>Defaults: nothing lost at the ends of a roll, no gap, remnants worth nothing, any lot for any wall, narrow panels side by side
+ * in any way, and a work limit of {@value #DEFAULT_WORK}. The limit counts steps of the search, never time: the same job gives the same plan
  * everywhere. Immutable and safe to share.
  */
 public final class RollPlanner {
@@ -43,7 +43,7 @@ public final class RollPlanner {
      */
     public RollPlanner withLead(long steps) {
         return withTerms(
-                new CuttingTerms(steps, terms.tailSteps(), terms.gapSteps(), terms.remnants(), terms.lots()));
+                new CuttingTerms(steps, terms.tailSteps(), terms.gapSteps(), terms.remnants(), terms.lots(), terms.cuts()));
     }
 
     /**
@@ -55,7 +55,7 @@ public final class RollPlanner {
      */
     public RollPlanner withTail(long steps) {
         return withTerms(
-                new CuttingTerms(terms.leadSteps(), steps, terms.gapSteps(), terms.remnants(), terms.lots()));
+                new CuttingTerms(terms.leadSteps(), steps, terms.gapSteps(), terms.remnants(), terms.lots(), terms.cuts()));
     }
 
     /**
@@ -67,7 +67,7 @@ public final class RollPlanner {
      */
     public RollPlanner withGap(long steps) {
         return withTerms(
-                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), steps, terms.remnants(), terms.lots()));
+                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), steps, terms.remnants(), terms.lots(), terms.cuts()));
     }
 
     /**
@@ -78,7 +78,7 @@ public final class RollPlanner {
      */
     public RollPlanner withRemnantRule(RemnantRule rule) {
         return withTerms(
-                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), rule, terms.lots()));
+                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), rule, terms.lots(), terms.cuts()));
     }
 
     /**
@@ -88,8 +88,18 @@ public final class RollPlanner {
      * @return a planner
      */
     public RollPlanner withLotRule(LotRule rule) {
-        return withTerms(
-                new CuttingTerms(terms.leadSteps(), terms.tailSteps(), terms.gapSteps(), terms.remnants(), rule));
+        return withTerms(terms.withLots(rule));
+    }
+
+    /**
+     * Sets which cuts a plan may need.
+     *
+     * @param kind {@link CutKind#CROSS} for one panel across the roll, {@link CutKind#GUILLOTINE} for cuts from edge to edge,
+     *     {@link CutKind#FREE} for any
+     * @return a planner
+     */
+    public RollPlanner withCuts(CutKind kind) {
+        return withTerms(terms.withCuts(kind));
     }
 
     /**

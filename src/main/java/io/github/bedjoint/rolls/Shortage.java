@@ -5,7 +5,8 @@ package io.github.bedjoint.rolls;
  *
  * @param reason what is wrong
  * @param cutId the cut concerned, or empty if it is the job as a whole
- * @param neededSteps what the cut or the job needs, in steps of 12.5 micrometres
+ * @param neededSteps what the cut or the job needs, in steps of 12.5 micrometres; where panels may lie side by side, the area of the
+ *     job as a length of the widest roll
  * @param availableSteps the most that the stock offers of it, in steps
  */
 public record Shortage(Reason reason, String cutId, long neededSteps, long availableSteps) {

@@ -14,19 +14,13 @@ final class Shortages {
         List<Stock> there = stock.stream().filter(s -> s.available() != 0).toList();
         long widest = there.stream().mapToLong(Stock::widthSteps).max().orElse(0);
         for (Cut cut : cuts) {
-            long longest = there.stream()
-                    .filter(s -> s.widthSteps() >= cut.widthSteps())
-                    .mapToLong(terms::usableSteps)
-                    .max()
-                    .orElse(0);
-            if (cut.widthSteps() > widest) {
-                found.add(new Shortage(Shortage.Reason.CUT_TOO_WIDE, cut.id(), cut.widthSteps(), widest));
-            } else if (cut.lengthSteps() > longest) {
-                found.add(new Shortage(
-                        Shortage.Reason.CUT_TOO_LONG, cut.id(), cut.lengthSteps(), Math.max(0, longest)));
+            if (Lying.of(cut, there, terms).isEmpty()) {
+                found.add(misfit(cut, there, widest, terms));
             }
         }
-        if (found.isEmpty() && there.stream().noneMatch(s -> s.available() == Stock.UNLIMITED)) {
+        if (found.isEmpty()
+                && there.stream().noneMatch(s -> s.available() == Stock.UNLIMITED)
+                && !SideBySide.concerns(cuts, stock, terms)) {
             BigInteger needed = needed(cuts, terms);
             BigInteger available = available(there, terms);
             if (needed.compareTo(available) > 0) {
@@ -35,6 +29,22 @@ final class Shortages {
             }
         }
         return found;
+    }
+
+    /** What is wrong with a cut that fits no roll, the way round that comes nearest to fitting. */
+    private static Shortage misfit(Cut cut, List<Stock> there, long widest, CuttingTerms terms) {
+        boolean turned = cut.rotate()
+                && (cut.widthSteps() > widest || cut.widthSteps() < cut.lengthSteps() && cut.lengthSteps() <= widest);
+        long across = turned ? cut.lengthSteps() : cut.widthSteps();
+        long along = turned ? cut.widthSteps() : cut.lengthSteps();
+        long longest = there.stream()
+                .filter(s -> s.widthSteps() >= across)
+                .mapToLong(terms::usableSteps)
+                .max()
+                .orElse(0);
+        return across > widest
+                ? new Shortage(Shortage.Reason.CUT_TOO_WIDE, cut.id(), Math.min(across, cut.widthSteps()), widest)
+                : new Shortage(Shortage.Reason.CUT_TOO_LONG, cut.id(), along, Math.max(0, longest));
     }
 
     /** Whole-number prices that show the first shortage: no roll holds the panel, or all rolls hold less than all panels. */
@@ -54,17 +64,34 @@ final class Shortages {
             }
             held.add(row);
         }
-        return new Certificate(List.of(new PriceList(prices, held)), List.of(), List.of());
+        AcrossScale across = all ? AcrossScale.oneAcross(stock.size()) : AcrossScale.nothing(stock.size());
+        return new Certificate(List.of(new PriceList(prices, held, across)), List.of(), List.of());
     }
 
     /** The reason that only a search can find. */
     static Shortage arrangement(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, boolean proven) {
         boolean unlimited = stock.stream().anyMatch(s -> s.available() == Stock.UNLIMITED);
+        boolean beside = SideBySide.concerns(cuts, stock, terms);
+        BigInteger needed = beside ? neededAtWidest(cuts, stock, terms) : needed(cuts, terms);
+        BigInteger available = unlimited ? BigInteger.valueOf(Long.MAX_VALUE) : available(stock, terms);
         return new Shortage(
                 proven ? Shortage.Reason.NO_ARRANGEMENT : Shortage.Reason.UNDECIDED,
                 "",
-                needed(cuts, terms).longValueExact(),
-                unlimited ? Long.MAX_VALUE : available(stock, terms).longValueExact());
+                needed.longValueExact(),
+                available.longValueExact());
+    }
+
+    /** The area of panels and gaps as a length of the widest roll. */
+    private static BigInteger neededAtWidest(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
+        long gap = terms.gapSteps();
+        long widest = stock.stream().mapToLong(Stock::widthSteps).max().orElse(1);
+        BigInteger area = BigInteger.ZERO;
+        for (Cut cut : cuts) {
+            area = area.add(BigInteger.valueOf(cut.widthSteps() + gap)
+                    .multiply(BigInteger.valueOf(cut.lengthSteps() + gap))
+                    .multiply(BigInteger.valueOf(cut.quantity())));
+        }
+        return area.divide(BigInteger.valueOf(widest + gap));
     }
 
     /** Each piece takes its gap along; each roll gives one gap, since there is none behind its last piece. */

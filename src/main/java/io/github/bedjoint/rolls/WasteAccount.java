@@ -23,7 +23,8 @@ import javax.measure.quantity.Area;
 /**
  * Where every square metre of the film that was opened ends; the parts add up to the film opened.
  *
- * <p>Lead, tail, gaps, edge margins, width trim and remnants follow from the roll plan; what becomes of the panels themselves (visible,
+ * <p>Lead, tail, gaps, edge margins, width trim and remnants follow from the roll plan, where a gap is a stretch of roll without any panel
+ * and width trim what lies beside and between the panels of a stretch that holds some; what becomes of the panels themselves (visible,
  * overlap, bleed, shape trim, cut-out, take-up, spare) is given by the layout. Stored are the lengths and areas in metres and square metres.
  * Immutable.
  */
@@ -32,7 +33,7 @@ public final class WasteAccount implements Explained {
     private static final Symbol WIDTH = new Symbol("W", Measure.LENGTH, "roll width");
     private static final Symbol OPENED = new Symbol("A_opened", Measure.AREA, "film opened");
     private static final Symbol PANELS = new Symbol("A_panels", Measure.AREA, "area of all panels cut");
-    private static final Symbol CUT_LENGTH = new Symbol("S", Measure.LENGTH, "length of all panels cut");
+    private static final Symbol COVERED = new Symbol("S", Measure.LENGTH, "length of roll that holds panels");
     private static final Symbol ROLLS = Symbol.number("N", "rolls opened");
 
     static final Formula FILM_OPENED = Formula.of(
@@ -49,14 +50,14 @@ public final class WasteAccount implements Explained {
             "rolls.tail", "Tail", new Symbol("A_tail", Measure.AREA, "tail"), "N * e * W", ROLL,
             ROLLS, new Symbol("e", Measure.LENGTH, "tail of a roll"), WIDTH);
     static final Formula GAPS = Formula.of(
-            "rolls.gaps", "Gaps between panels", new Symbol("A_gap", Measure.AREA, "gaps"), "k * g * W", ROLL,
-            Symbol.number("k", "gaps between panels"), new Symbol("g", Measure.LENGTH, "gap"), WIDTH);
+            "rolls.gaps", "Gaps between panels", new Symbol("A_gap", Measure.AREA, "gaps"), "(U - S) * W", ROLL,
+            new Symbol("U", Measure.LENGTH, "length from the first panel to the last, all rolls"), COVERED, WIDTH);
     static final Formula MARGINS = Formula.of(
             "rolls.margins", "Edge margins", new Symbol("A_margin", Measure.AREA, "edge margins"), "2 * m * S", ROLL,
-            new Symbol("m", Measure.LENGTH, "edge margin on each side"), CUT_LENGTH);
+            new Symbol("m", Measure.LENGTH, "edge margin on each side"), COVERED);
     static final Formula WIDTH_TRIM = Formula.of(
             "rolls.width-trim", "Width trim", new Symbol("A_trim", Measure.AREA, "width trim"), "(W - 2 * m) * S - A_panels", ROLL,
-            WIDTH, new Symbol("m", Measure.LENGTH, "edge margin on each side"), CUT_LENGTH, PANELS);
+            WIDTH, new Symbol("m", Measure.LENGTH, "edge margin on each side"), COVERED, PANELS);
     static final Formula UTILISATION = Formula.of(
             "rolls.utilisation", "Roll utilisation", Symbol.number("u", "roll utilisation"), "A_panels / A_opened",
             Source.geometry("definition"), PANELS, OPENED);
@@ -65,10 +66,9 @@ public final class WasteAccount implements Explained {
     private final double marginM;
     private final double leadM;
     private final double tailM;
-    private final double gapM;
     private final int rolls;
-    private final int gaps;
-    private final double cutLengthM;
+    private final double usedM;
+    private final double coveredM;
     private final double panelsM2;
     private final double openedM2;
     private final List<Double> rollsM2;
@@ -80,7 +80,6 @@ public final class WasteAccount implements Explained {
         marginM = Steps.toM(film.edgeMarginSteps());
         leadM = Steps.toM(plan.terms().leadSteps());
         tailM = Steps.toM(plan.terms().tailSteps());
-        gapM = Steps.toM(plan.terms().gapSteps());
         rolls = plan.rolls().size();
         rollsM2 = new ArrayList<>();
         cutsM2 = new ArrayList<>();
@@ -90,39 +89,39 @@ public final class WasteAccount implements Explained {
         plan.stock().forEach(row -> stock.put(row.id(), row));
         double remnantKept = 0;
         double scrap = 0;
-        int pieces = 0;
+        long used = 0;
+        long covered = 0;
         for (OpenedRoll roll : plan.rolls()) {
             rollsM2.add(Steps.toM(stock.get(roll.stockId()).lengthSteps()) * widthM);
             double left = Steps.toM(roll.remnantSteps()) * widthM;
             boolean kept = roll.remnantSteps() >= plan.terms().remnants().leastSteps();
             remnantKept += kept ? left : 0;
             scrap += kept ? 0 : left;
-            pieces += roll.pieces().size();
+            used += roll.usedSteps();
+            covered += roll.coveredSteps();
         }
-        double length = 0;
         double area = 0;
         for (Cut cut : plan.cuts()) {
             for (int i = 0; i < cut.quantity(); i++) {
-                length += Steps.toM(cut.lengthSteps());
                 cutsM2.add(Steps.toM(cut.widthSteps()) * Steps.toM(cut.lengthSteps()));
                 area += cutsM2.get(cutsM2.size() - 1);
             }
         }
-        gaps = pieces - rolls;
-        cutLengthM = length;
+        usedM = Steps.toM(used);
+        coveredM = Steps.toM(covered);
         panelsM2 = area;
         openedM2 = rollsM2.stream().mapToDouble(a -> a).sum();
         parts.put(WastePart.LEAD, rolls * leadM * widthM);
         parts.put(WastePart.TAIL, rolls * tailM * widthM);
-        parts.put(WastePart.GAP, gaps * gapM * widthM);
-        parts.put(WastePart.EDGE_MARGIN, 2 * marginM * cutLengthM);
-        parts.put(WastePart.WIDTH_TRIM, (widthM - 2 * marginM) * cutLengthM - panelsM2);
+        parts.put(WastePart.GAP, (usedM - coveredM) * widthM);
+        parts.put(WastePart.EDGE_MARGIN, 2 * marginM * coveredM);
+        parts.put(WastePart.WIDTH_TRIM, (widthM - 2 * marginM) * coveredM - panelsM2);
         parts.put(WastePart.KEPT_REMNANT, remnantKept);
         parts.put(WastePart.SCRAP, scrap);
     }
 
     /**
-     * The account of a roll plan of full-width pieces.
+     * The account of a roll plan.
      *
      * @param plan     a plan that holds every cut
      * @param film     the film that is cut, whose printable width is the stock's width
@@ -207,9 +206,9 @@ public final class WasteAccount implements Explained {
                         panels,
                         Working.of(LEAD, parts.get(WastePart.LEAD), rolls, leadM, widthM),
                         Working.of(TAIL, parts.get(WastePart.TAIL), rolls, tailM, widthM),
-                        Working.of(GAPS, parts.get(WastePart.GAP), gaps, gapM, widthM),
-                        Working.of(MARGINS, parts.get(WastePart.EDGE_MARGIN), marginM, cutLengthM),
-                        Working.of(WIDTH_TRIM, parts.get(WastePart.WIDTH_TRIM), widthM, marginM, cutLengthM, panelsM2).because(panels),
+                        Working.of(GAPS, parts.get(WastePart.GAP), usedM, coveredM, widthM),
+                        Working.of(MARGINS, parts.get(WastePart.EDGE_MARGIN), marginM, coveredM),
+                        Working.of(WIDTH_TRIM, parts.get(WastePart.WIDTH_TRIM), widthM, marginM, coveredM, panelsM2).because(panels),
                         filmYield().working(),
                         Working.of(UTILISATION, utilisation(), panelsM2, openedM2));
     }

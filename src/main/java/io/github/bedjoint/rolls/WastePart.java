@@ -14,13 +14,13 @@ public enum WastePart {
     CUT_OUT("cut out over openings"),
     /** Fed in along the texture, so that the film need not stretch so far. */
     TAKE_UP("film fed in"),
-    /** Printable width beside a panel that is narrower. */
+    /** Printable width beside a panel that is narrower, and between panels side by side. */
     WIDTH_TRIM("width trim"),
     /** Unprinted margins along both edges of the roll. */
     EDGE_MARGIN("edge margins"),
     /** Panels made to spare. */
     SPARE("spare panels"),
-    /** Between panels on the roll. */
+    /** Between panels, from edge to edge of the roll. */
     GAP("gaps between panels"),
     /** Lost at the start of each roll. */
     LEAD("lead"),

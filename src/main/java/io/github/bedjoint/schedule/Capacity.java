@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** How much there is of each resource; what is not stated is unlimited. Immutable. */
 public final class Capacity {
@@ -61,10 +62,15 @@ public final class Capacity {
         return limits.getOrDefault(resource, Integer.MAX_VALUE);
     }
 
+    /** The resources of which there is not enough for everything. */
+    Set<Resource> limited() {
+        return limits.keySet();
+    }
+
     /** Why an activity can never be done: it alone needs more than there is. */
     Optional<String> shortage(List<Activity> activities) {
         for (Activity activity : activities) {
-            for (Resource resource : Resource.values()) {
+            for (Resource resource : limits.keySet()) {
                 if (activity.need(resource) > of(resource)) {
                     return Optional.of("Activity " + activity.id() + " needs " + activity.need(resource) + " of " + resource
                             + ", but there are " + of(resource) + ". Maybe borrow what is missing for that activity.");

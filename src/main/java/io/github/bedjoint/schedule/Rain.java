@@ -2,8 +2,11 @@ package io.github.bedjoint.schedule;
 
 import io.github.bedjoint.working.Source;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** Days of rain, and how long a wall must dry after each before work outdoors goes on. Immutable. */
 public final class Rain {
@@ -14,6 +17,10 @@ public final class Rain {
 
     private final SortedSet<LocalDate> days;
     private final Span dry;
+    /** The calendar that was asked for last, without the hours of rain; holds nothing that the other fields do not say. */
+    private volatile @Nullable Wet last;
+
+    private record Wet(WorkCalendar calendar, WorkCalendar left) {}
 
     private Rain(SortedSet<LocalDate> days, Span dry) {
         this.days = days;
@@ -51,12 +58,54 @@ public final class Rain {
         return new Rain(days, wait);
     }
 
+    /**
+     * The days of rain.
+     *
+     * @return in their order
+     */
+    public SortedSet<LocalDate> days() {
+        return Collections.unmodifiableSortedSet(days);
+    }
+
+    /**
+     * How long a wall dries after the end of a day of rain.
+     *
+     * @return the wait
+     */
+    public Span drying() {
+        return dry;
+    }
+
     /** A calendar without the hours that rain takes. */
     WorkCalendar on(WorkCalendar calendar) {
-        WorkCalendar left = calendar;
-        for (LocalDate day : days) {
-            left = left.withRain(day, dry);
+        if (days.isEmpty()) {
+            return calendar;
         }
-        return left;
+        Wet known = last;
+        if (known == null || known.calendar() != calendar) {
+            WorkCalendar left = calendar;
+            for (LocalDate day : days) {
+                left = left.withRain(day, dry);
+            }
+            known = new Wet(calendar, left);
+            last = known;
+        }
+        return known.left();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Rain that && days.equals(that.days) && dry.equals(that.dry);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(days, dry);
+    }
+
+    /** The days and the drying: {@code [2027-04-19], dry after 24 h elapsed}. */
+    @Override
+    public String toString() {
+        return days + ", dry after " + dry;
     }
 }

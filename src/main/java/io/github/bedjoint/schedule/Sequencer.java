@@ -67,12 +67,12 @@ final class Sequencer {
     private long fullHours(Node root) {
         OpenHours hours = network.calendar().openFrom(network.begin().toEpochSecond());
         long bound = root.end();
-        for (Resource resource : Resource.values()) {
+        for (Resource resource : network.capacity().limited()) {
             long work = network.activities().stream()
                     .filter(activity -> activity.duration().base() == TimeBase.SHIFT)
                     .mapToLong(activity -> activity.need(resource) * activity.duration().seconds())
                     .sum();
-            if (work > 0 && network.capacity().of(resource) != Integer.MAX_VALUE) {
+            if (work > 0) {
                 long length = -Math.floorDiv(-work, (long) network.capacity().of(resource));
                 bound = Math.max(bound, hours.add(network.begin().toEpochSecond(), length));
             }
@@ -135,7 +135,7 @@ final class Sequencer {
         int n = node.graph().activities.size();
         long first = OpenHours.NEVER;
         List<Integer> clash = List.of();
-        for (Resource resource : Resource.values()) {
+        for (Resource resource : network.capacity().limited()) {
             for (int i = 0; i < n; i++) {
                 long moment = dates.early[i];
                 if (moment < first && moment < dates.earlyEnd(i)) {

@@ -12,9 +12,11 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -283,6 +285,24 @@ public final class Timetable implements Explained {
      */
     public boolean isProven() {
         return isPossible() && bound.equals(handOver);
+    }
+
+    /**
+     * By which rule people and machines were shared out.
+     *
+     * @return one sentence
+     */
+    public String rule() {
+        String limits = Arrays.stream(Resource.values())
+                .filter(resource -> network.capacity().of(resource) != Integer.MAX_VALUE)
+                .map(resource -> network.capacity().of(resource) + " " + resource.words(network.capacity().of(resource)))
+                .collect(Collectors.joining(", "));
+        if (limits.isEmpty()) {
+            return "Nothing is short, so each activity starts as soon as its links allow.";
+        }
+        return limits + ": where more is wanted at once, one goes after the other"
+                + (isProven() ? ", in the order that hands over earliest; no order is earlier."
+                        : isPossible() ? "; the search ended early, and no order hands over before " + bound + "." : ".");
     }
 
     /**

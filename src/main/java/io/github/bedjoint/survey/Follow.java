@@ -97,6 +97,24 @@ public final class Follow implements Explained {
     }
 
     /**
+     * Whether the film, held at the arrises, cannot reach the bottom of level joints.
+     *
+     * @return true where they ask for more stretch than it bears
+     */
+    public boolean bridgesLevel() {
+        return takeUp.leftLocalUp(surface) > film.usableStretch();
+    }
+
+    /**
+     * Whether the film, held at the arrises, cannot reach the bottom of upright joints.
+     *
+     * @return true where they ask for more stretch than it bears
+     */
+    public boolean bridgesUpright() {
+        return takeUp.leftLocalAlong(surface) > film.usableStretch();
+    }
+
+    /**
      * What is left of the stretch at the steepest joint.
      *
      * @return a share of length, negative where the joint asks for more

@@ -16,12 +16,17 @@ record Rim(Opening opening) {
         return 2 * (opening.rightSteps() - opening.leftSteps() + opening.topSteps() - opening.bottomSteps());
     }
 
+    List<Point> corners() {
+        return List.of(
+                new Point(opening.leftSteps(), opening.bottomSteps()),
+                new Point(opening.rightSteps(), opening.bottomSteps()),
+                new Point(opening.rightSteps(), opening.topSteps()),
+                new Point(opening.leftSteps(), opening.topSteps()));
+    }
+
     List<Part> parts() {
-        Point a = new Point(opening.leftSteps(), opening.bottomSteps());
-        Point b = new Point(opening.rightSteps(), opening.bottomSteps());
-        Point c = new Point(opening.rightSteps(), opening.topSteps());
-        Point d = new Point(opening.leftSteps(), opening.topSteps());
-        return List.of(new Part(a, b), new Part(b, c), new Part(c, d), new Part(d, a));
+        List<Point> p = corners();
+        return List.of(new Part(p.get(0), p.get(1)), new Part(p.get(1), p.get(2)), new Part(p.get(2), p.get(3)), new Part(p.get(3), p.get(0)));
     }
 
     /** How much of the rim lies on a line from a to b; nothing on a sloped one. */

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * One plane face of a building: its outline, openings, edges, surface, and how people reach it.
  *
  * <p>Stored are corners and openings in whole steps as one stands before the wall. Until told otherwise the surface is flat, each side
- * is a free edge cut flush, there are no openings, and one works from the ground. Openings must lie inside and may not overlap.
+ * is a free edge cut flush, there are no openings, one works from the ground, and lengths are exact. Openings must lie inside and may not overlap.
  * Immutable.
  */
 public final class Wall {
@@ -34,10 +34,11 @@ public final class Wall {
     private final Surface surface;
     private final Access access;
     private final List<MovementJoint> joints;
+    private final LengthTolerance tolerance;
 
     private Wall(
             String name, Outline outline, List<Opening> openings, Map<Side, Edge> edges, Surface surface, Access access,
-            List<MovementJoint> joints) {
+            List<MovementJoint> joints, LengthTolerance tolerance) {
         this.name = name;
         this.outline = outline;
         this.openings = openings;
@@ -45,6 +46,7 @@ public final class Wall {
         this.surface = surface;
         this.access = access;
         this.joints = joints;
+        this.tolerance = tolerance;
     }
 
     /**
@@ -77,7 +79,7 @@ public final class Wall {
         }
         return new Wall(
                 Door.text("wall name", name), Outline.of(outline), List.of(), edges, FlatSurface.flat(), Access.GROUND,
-                List.of());
+                List.of(), LengthTolerance.none());
     }
 
     /**
@@ -87,7 +89,7 @@ public final class Wall {
      * @return a new wall
      */
     public Wall withSurface(Surface other) {
-        return new Wall(name, outline, openings, edges, other, access, joints);
+        return new Wall(name, outline, openings, edges, other, access, joints, tolerance);
     }
 
     /**
@@ -113,7 +115,7 @@ public final class Wall {
                 }
             }
         }
-        return new Wall(name, outline, List.copyOf(all), edges, surface, access, joints);
+        return new Wall(name, outline, List.copyOf(all), edges, surface, access, joints, tolerance);
     }
 
     /**
@@ -139,7 +141,7 @@ public final class Wall {
     public Wall withEdge(Side side, Edge edge) {
         Map<Side, Edge> changed = new EnumMap<>(edges);
         changed.put(side, edge);
-        return new Wall(name, outline, openings, changed, surface, access, joints);
+        return new Wall(name, outline, openings, changed, surface, access, joints, tolerance);
     }
 
     /**
@@ -149,7 +151,7 @@ public final class Wall {
      * @return a new wall
      */
     public Wall withAccess(Access other) {
-        return new Wall(name, outline, openings, edges, surface, other, joints);
+        return new Wall(name, outline, openings, edges, surface, other, joints, tolerance);
     }
 
     /**
@@ -170,7 +172,17 @@ public final class Wall {
                         "Maybe it is measured from another corner.");
             }
         }
-        return new Wall(name, outline, openings, edges, surface, access, List.copyOf(all));
+        return new Wall(name, outline, openings, edges, surface, access, List.copyOf(all), tolerance);
+    }
+
+    /**
+     * The same with standard uncertainties of its lengths and those of its openings.
+     *
+     * @param other the uncertainties
+     * @return a new wall
+     */
+    public Wall withTolerance(LengthTolerance other) {
+        return new Wall(name, outline, openings, edges, surface, access, joints, other);
     }
 
     /**
@@ -247,6 +259,15 @@ public final class Wall {
     }
 
     /**
+     * How uncertain its lengths are.
+     *
+     * @return the standard uncertainties
+     */
+    public LengthTolerance tolerance() {
+        return tolerance;
+    }
+
+    /**
      * Greatest width.
      *
      * @return the length in metres
@@ -291,12 +312,13 @@ public final class Wall {
                 && edges.equals(that.edges)
                 && surface.equals(that.surface)
                 && access == that.access
-                && joints.equals(that.joints);
+                && joints.equals(that.joints)
+                && tolerance.equals(that.tolerance);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, outline, openings, edges, surface, access, joints);
+        return Objects.hash(name, outline, openings, edges, surface, access, joints, tolerance);
     }
 
     /** Name, size, surface and openings. */

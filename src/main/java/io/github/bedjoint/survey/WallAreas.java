@@ -10,6 +10,7 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -178,6 +179,15 @@ public final class WallAreas implements Explained {
     }
 
     /**
+     * How uncertain the areas are, where the survey says how uncertain its lengths or its texture are.
+     *
+     * @return the uncertainty, or empty where nothing was said
+     */
+    public Optional<AreaUncertainty> uncertainty() {
+        return wall.tolerance().isNone() && wall.surface().uncertainty().isEmpty() ? Optional.empty() : Optional.of(AreaUncertainty.of(this));
+    }
+
+    /**
      * Length of ground edge less the doors that stand on it.
      *
      * @return the length
@@ -224,6 +234,16 @@ public final class WallAreas implements Explained {
     }
 
     /** Visible, measured and developed area and the edges, each explained. */
+    /**
+     * The visible area that lies lower than a height, such as what is reached from the ground.
+     *
+     * @param heightM a height over the lowest point of the wall, in metres
+     * @return square metres, from 0 to {@link #visibleM2()}
+     */
+    public double visibleBelowM2(double heightM) {
+        return BelowHeight.visibleM2(wall, heightM);
+    }
+
     @Override
     public Working working() {
         Working outline = Working.sum(OUTLINE, outlineM2, outlineTerms);

@@ -45,6 +45,8 @@ public final class ContourProfile implements Explained {
     private static final Range UNIT = Range.closed(1e-9, 1000);
     /** A rim less than a nanometre under a straight line is a rim all the same, so that level hollows side by side stay apart. */
     private static final double LEVEL_M = 1e-9;
+    /** What is steeper than 45 degrees may be a step; a slope of 45 degrees is none in every unit. */
+    static final double STEEP = 1 + 1e-9;
 
     private final double[] places;
     private final double[] heights;
@@ -190,7 +192,7 @@ public final class ContourProfile implements Explained {
         for (int i = 1; i < places.length; i++) {
             double dx = places[i] - places[i - 1];
             double dz = Math.abs(heights[i] - heights[i - 1]);
-            sum += dz > dx ? dx + dz : Math.hypot(dx, dz);
+            sum += dz > dx * STEEP ? dx + dz : Math.hypot(dx, dz);
         }
         return sum / straightM();
     }

@@ -12,6 +12,8 @@ import io.github.bedjoint.working.Working;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +31,7 @@ public final class GridSurface implements Surface {
     /** A window is held in memory as rows: 500 of them unless more are asked for, 5000 at most. */
     private static final double USUAL_ROWS = 500;
     private static final double MOST_ROWS = 5000;
+    private static final Range UNCERTAINTY = Range.closed(0, 0.02);
     private static final Source PITCH_RULE = Source.geometry("a step between two points reads as a slope over the pitch");
 
     private final double pitchXM;
@@ -37,8 +40,10 @@ public final class GridSurface implements Surface {
     private final Diagonal diagonal;
     private final double askedWindowM;
     private final Sums sums;
+    private final @Nullable GridNoise noise;
 
-    private GridSurface(HeightGrid grid, Diagonal diagonal, double askedWindowM, Sums sums) {
+    private GridSurface(HeightGrid grid, Diagonal diagonal, double askedWindowM, Sums sums, @Nullable GridNoise noise) {
+        this.noise = noise;
         this.grid = grid;
         this.askedWindowM = askedWindowM;
         pitchXM = grid.pitchXM();
@@ -96,8 +101,56 @@ public final class GridSurface implements Surface {
             if (triangles.cells() == 0) {
                 throw empty("0 whole cells");
             }
-            return new GridSurface(grid, diagonal, windowM, new Sums(triangles, lines));
+            return new GridSurface(grid, diagonal, windowM, new Sums(triangles, lines), null);
         }
+    }
+
+    /**
+     * The same with a standard uncertainty of each height, taken as independent from point to point; the grid is read once more.
+     *
+     * @param u standard uncertainty of a height, 0 to 20 mm; 0 is none
+     * @return the surface
+     * @throws IOException      if the grid's text cannot be read
+     * @throws RefusedException if it is out of range
+     */
+    public GridSurface withHeightUncertainty(Quantity<Length> u) throws IOException {
+        double uM = Door.lengthM("uncertainty of the height", u, UNCERTAINTY);
+        if (uM == 0) {
+            return new GridSurface(grid, diagonal, askedWindowM, sums, null);
+        }
+        try (HeightRows rows = grid.open()) {
+            GridSensitivity sensitivity = new GridSensitivity(rows.columns(), pitchXM, pitchYM, diagonal);
+            double[] row = new double[rows.columns()];
+            double[] before = new double[rows.columns()];
+            for (int i = 0; rows.next(row); i++) {
+                if (i > 0) {
+                    sensitivity.add(before, row);
+                }
+                double[] spare = before;
+                before = row;
+                row = spare;
+            }
+            return new GridSurface(grid, diagonal, askedWindowM, sums, sensitivity.noise(uM, sums.projectedM2));
+        }
+    }
+
+    /**
+     * Standard uncertainty of each height.
+     *
+     * @return metres, 0 where none was given
+     */
+    public double heightUncertaintyM() {
+        return noise == null ? 0 : noise.heightM();
+    }
+
+    @Override
+    public Optional<RatioUncertainty> uncertainty() {
+        return noise == null ? Optional.empty() : Optional.of(new RatioUncertainty(areaRatio(), List.of(noise)));
+    }
+
+    @Override
+    public List<Verdict> measuring() {
+        return Stream.concat(Stream.of(scale()), uncertainty().flatMap(RatioUncertainty::noise).stream()).toList();
     }
 
     private static RefusedException empty(String value) {
@@ -214,7 +267,7 @@ public final class GridSurface implements Surface {
     public Verdict scale() {
         String pitch = Measure.LENGTH.print(pitchXM, UnitStyle.METRIC) + " x " + Measure.LENGTH.print(pitchYM, UnitStyle.METRIC);
         String left = missingCells() == 0 ? "" : "; " + missingCells() + " cells with a missing corner are left out";
-        if (sums.steepest <= 1) {
+        if (sums.steepest <= ContourProfile.STEEP) {
             return new Verdict(
                     missingCells() == 0 ? Verdict.Level.FINE : Verdict.Level.CAUTION,
                     "pitch of the grid",
@@ -264,15 +317,16 @@ public final class GridSurface implements Surface {
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof GridSurface that
-                && pitchXM == that.pitchXM
-                && pitchYM == that.pitchYM
+                && Double.compare(pitchXM, that.pitchXM) == 0
+                && Double.compare(pitchYM, that.pitchYM) == 0
                 && diagonal == that.diagonal
-                && sums.equals(that.sums);
+                && sums.equals(that.sums)
+                && Objects.equals(noise, that.noise);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(pitchXM, pitchYM, diagonal, sums);
+        return Objects.hash(pitchXM, pitchYM, diagonal, sums, noise);
     }
 
     /** The surface in words and metric units. */

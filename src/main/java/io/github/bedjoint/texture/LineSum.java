@@ -53,7 +53,7 @@ final class LineSum {
             if (!Double.isNaN(piece)) {
                 total += piece;
                 counted++;
-                piece = Math.abs(dz) > dx ? dx + Math.abs(dz) : piece;
+                piece = Math.abs(dz) > dx * ContourProfile.STEEP ? dx + Math.abs(dz) : piece;
             } else {
                 piece = dx;
             }
@@ -80,7 +80,7 @@ final class LineSum {
             if (!Double.isNaN(piece)) {
                 total += piece;
                 counted++;
-                piece = Math.abs(dz) > dy ? dy + Math.abs(dz) : piece;
+                piece = Math.abs(dz) > dy * ContourProfile.STEEP ? dy + Math.abs(dz) : piece;
             } else {
                 piece = dy;
             }

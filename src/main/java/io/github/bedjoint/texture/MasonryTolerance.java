@@ -194,10 +194,10 @@ public final class MasonryTolerance {
      * @throws RefusedException if a size less its uncertainty, or with it, is no longer possible
      */
     public RatioUncertainty of(MasonrySurface surface) {
-        List<RatioUncertainty.Part> parts = new ArrayList<>();
+        List<RatioUncertainty.Moved> parts = new ArrayList<>();
         inputs.forEach((input, u) -> {
             if (u > 0) {
-                parts.add(new RatioUncertainty.Part(
+                parts.add(new RatioUncertainty.Moved(
                         input.words, moved(surface, input, u).areaRatio(), moved(surface, input, -u).areaRatio()));
             }
         });

@@ -8,9 +8,11 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,10 +46,12 @@ public final class ProfileSurface implements Surface {
 
     private final @Nullable ContourProfile up;
     private final @Nullable ContourProfile along;
+    private final GaugeTolerance tolerance;
 
-    private ProfileSurface(@Nullable ContourProfile up, @Nullable ContourProfile along) {
+    private ProfileSurface(@Nullable ContourProfile up, @Nullable ContourProfile along, GaugeTolerance tolerance) {
         this.up = up;
         this.along = along;
+        this.tolerance = tolerance;
     }
 
     /**
@@ -57,7 +61,7 @@ public final class ProfileSurface implements Surface {
      * @return the surface
      */
     public static ProfileSurface up(ContourProfile profile) {
-        return new ProfileSurface(Objects.requireNonNull(profile), null);
+        return new ProfileSurface(Objects.requireNonNull(profile), null, GaugeTolerance.none());
     }
 
     /**
@@ -67,7 +71,7 @@ public final class ProfileSurface implements Surface {
      * @return the surface
      */
     public static ProfileSurface along(ContourProfile profile) {
-        return new ProfileSurface(null, Objects.requireNonNull(profile));
+        return new ProfileSurface(null, Objects.requireNonNull(profile), GaugeTolerance.none());
     }
 
     /**
@@ -78,7 +82,52 @@ public final class ProfileSurface implements Surface {
      * @return the surface
      */
     public static ProfileSurface of(ContourProfile up, ContourProfile along) {
-        return new ProfileSurface(Objects.requireNonNull(up), Objects.requireNonNull(along));
+        return new ProfileSurface(Objects.requireNonNull(up), Objects.requireNonNull(along), GaugeTolerance.none());
+    }
+
+    /**
+     * The same with standard uncertainties of the gauge's points.
+     *
+     * @param uncertainties those of one point, the same in both directions
+     * @return the surface
+     */
+    public ProfileSurface withTolerance(GaugeTolerance uncertainties) {
+        return new ProfileSurface(up, along, uncertainties);
+    }
+
+    /**
+     * Standard uncertainties of the gauge's points.
+     *
+     * @return those of one point
+     */
+    public GaugeTolerance tolerance() {
+        return tolerance;
+    }
+
+    /** First order for both directions, and what the errors add on the average. */
+    @Override
+    public Optional<RatioUncertainty> uncertainty() {
+        if (tolerance.isNone()) {
+            return Optional.empty();
+        }
+        List<RatioUncertainty.Part> parts = new ArrayList<>();
+        for (ContourProfile profile : new ContourProfile[] {up, along}) {
+            if (profile != null) {
+                String direction = profile == up ? "up the wall" : "along the wall";
+                if (tolerance.heightM() > 0) {
+                    parts.add(GaugeNoise.ofHeights("heights of the points " + direction, tolerance.heightM(), profile));
+                }
+                if (tolerance.placeM() > 0) {
+                    parts.add(GaugeNoise.ofPlaces("places of the points " + direction, tolerance.placeM(), profile));
+                }
+            }
+        }
+        return Optional.of(new RatioUncertainty(areaRatio(), parts));
+    }
+
+    @Override
+    public List<Verdict> measuring() {
+        return Stream.concat(Stream.of(scale()), uncertainty().flatMap(RatioUncertainty::noise).stream()).toList();
     }
 
     /**
@@ -198,12 +247,15 @@ public final class ProfileSurface implements Surface {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof ProfileSurface that && Objects.equals(up, that.up) && Objects.equals(along, that.along);
+        return other instanceof ProfileSurface that
+                && Objects.equals(up, that.up)
+                && Objects.equals(along, that.along)
+                && tolerance.equals(that.tolerance);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(up, along);
+        return Objects.hash(up, along, tolerance);
     }
 
     /** The surface in words. */

@@ -117,7 +117,7 @@ public final class SpotSurface implements Surface {
         return Double.isNaN(u)
                 ? Optional.empty()
                 : Optional.of(new RatioUncertainty(
-                        areaRatio(), List.of(new RatioUncertainty.Part("spread of the spots", areaRatio() + u, areaRatio() - u))));
+                        areaRatio(), List.of(new RatioUncertainty.Moved("spread of the spots", areaRatio() + u, areaRatio() - u))));
     }
 
     @Override
@@ -138,6 +138,11 @@ public final class SpotSurface implements Surface {
         }
         int n = spots.size();
         return n < 2 ? Double.NaN : Math.sqrt(squares / (n - 1) / n);
+    }
+
+    @Override
+    public Optional<JointAreas> joints() {
+        return Optional.of(new SpotJoints(spots.stream().map(MasonrySurface::joints).map(Optional::orElseThrow).toList()));
     }
 
     private MasonrySurface worst() {

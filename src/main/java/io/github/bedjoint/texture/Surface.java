@@ -2,7 +2,9 @@ package io.github.bedjoint.texture;
 
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Explained;
+import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,7 +13,7 @@ import java.util.Optional;
  * <p>A stretch is a share of length: 0 is none, 1 is twice the length. It is never the area's ratio less one, since a film gives way in length.
  * All surfaces are immutable values.
  */
-public sealed interface Surface extends Explained permits FlatSurface, GridSurface, MasonrySurface, ProfileSurface, SpotSurface {
+public sealed interface Surface extends Explained permits AdjustedSurface, FlatSurface, GridSurface, MasonrySurface, ProfileSurface, SpotSurface {
     /**
      * Developed area ratio r: area along the texture divided by the area seen from the front, 1 + Sdr (ISO 25178-2).
      *
@@ -71,6 +73,24 @@ public sealed interface Surface extends Explained permits FlatSurface, GridSurfa
      */
     default Optional<RatioUncertainty> uncertainty() {
         return Optional.empty();
+    }
+
+    /**
+     * How much of the surface lies in joints.
+     *
+     * @return their developed area, or empty where joints and faces are not told apart, as on a measured surface
+     */
+    default Optional<JointAreas> joints() {
+        return Optional.empty();
+    }
+
+    /**
+     * What is to be said of how it was measured: what the spacing of points hides, and what their noise adds.
+     *
+     * @return verdicts, harmless ones included; none where nothing was measured point by point
+     */
+    default List<Verdict> measuring() {
+        return List.of();
     }
 
     /**

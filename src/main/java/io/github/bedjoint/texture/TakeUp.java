@@ -110,7 +110,27 @@ public record TakeUp(double up, double along) {
      * @return a share of length, 0 or more
      */
     public double leftLocal(Surface surface) {
-        return Math.max(left(surface.localStretchUp(), up), left(surface.localStretchAlong(), along));
+        return Math.max(leftLocalUp(surface), leftLocalAlong(surface));
+    }
+
+    /**
+     * What is left of the stretch at the steepest place up the wall, by {@link #LEFT}.
+     *
+     * @param surface the surface
+     * @return a share of length, 0 or more
+     */
+    public double leftLocalUp(Surface surface) {
+        return left(surface.localStretchUp(), up);
+    }
+
+    /**
+     * What is left of the stretch at the steepest place along the wall, by {@link #LEFT}.
+     *
+     * @param surface the surface
+     * @return a share of length, 0 or more
+     */
+    public double leftLocalAlong(Surface surface) {
+        return left(surface.localStretchAlong(), along);
     }
 
     private static double left(double stretch, double share) {

@@ -66,11 +66,13 @@ public final class PriceRate<Q extends Quantity<Q>> {
                     "must be a unit of length, area, time, mass, volume or number of ShopUnits",
                     "Maybe use metres or feet.");
         }
-        // Most rates are per inner unit; to divide by one takes as long as by any other number.
-        BigDecimal perInner = entry.exact().equals(BigDecimal.ONE)
-                ? money.getAmount().round(MathContext.DECIMAL128)
-                : money.getAmount().divide(entry.exact(), MathContext.DECIMAL128);
-        return new PriceRate<>(money, per, entry.measure(), perInner);
+        return new PriceRate<>(money, per, entry.measure(), perInner(money.getAmount(), entry));
+    }
+
+    /** Most rates are per inner unit or a whole part of it, and to divide takes far longer than to multiply. */
+    private static BigDecimal perInner(BigDecimal amount, UnitTable.Entry entry) {
+        BigDecimal fits = entry.fits();
+        return fits == null ? amount.divide(entry.exact(), MathContext.DECIMAL128) : amount.multiply(fits, MathContext.DECIMAL128);
     }
 
     /**

@@ -149,12 +149,18 @@ final class UnitTable {
                         .toList());
     }
 
-    /** A unit, what it measures, how it is written, and inner = (value + shift) x over / under; exact is that factor to 34 digits. */
-    record Entry(Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift, double times, double by, BigDecimal exact) {
+    /**
+     * A unit, what it measures, how it is written, and inner = (value + shift) x over / under; exact is that factor to 34 digits, fits how often it goes
+     * into the inner unit where that is a whole number.
+     */
+    record Entry(
+            Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift, double times, double by,
+            BigDecimal exact, @Nullable BigDecimal fits) {
         Entry(Measure measure, Unit<?> unit, String label, BigInteger over, BigInteger under, double shift) {
             this(
                     measure, unit, label, over, under, shift, reduced(over, under), reduced(under, over),
-                    new BigDecimal(over).divide(new BigDecimal(under), MathContext.DECIMAL128));
+                    new BigDecimal(over).divide(new BigDecimal(under), MathContext.DECIMAL128),
+                    under.mod(over).signum() == 0 ? new BigDecimal(under.divide(over)) : null);
         }
 
         private static double reduced(BigInteger one, BigInteger other) {

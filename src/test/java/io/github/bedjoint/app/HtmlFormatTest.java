@@ -23,7 +23,7 @@ class HtmlFormatTest {
     @Test
     void cost_formatHtml_printsTheShopsPage() {
         assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html")).isZero();
-        assertThat(printed()).startsWith("<!DOCTYPE html>").endsWith("</html>\n").contains("Shop copy", "EUR 3183.97", "17.80 m²");
+        assertThat(printed()).startsWith("<!DOCTYPE html>").endsWith("</html>\n").contains("Shop copy", "EUR 3290.89", "17.80 m²");
     }
 
     @Test
@@ -35,7 +35,7 @@ class HtmlFormatTest {
     @Test
     void cost_copyCustomer_printsThePrice() {
         assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--copy", "customer")).isZero();
-        assertThat(printed()).contains("Customer copy", "EUR 3183.97").doesNotContain("1857.32");
+        assertThat(printed()).contains("Customer copy", "EUR 3290.89").doesNotContain("1919.69");
     }
 
     @Test

@@ -135,7 +135,7 @@ class LinesRunTest {
         Run run = Run.of(
                 new ByteArrayInputStream((job("block-gable") + "\n").getBytes(StandardCharsets.UTF_8)), "cost", "-", "--lines", "--units", "imperial");
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("USD 11642.31").endsWith("}\n");
+        assertThat(run.out()).contains("USD 11724.18").endsWith("}\n");
         assertThat(run.err()).isEmpty();
     }
 }

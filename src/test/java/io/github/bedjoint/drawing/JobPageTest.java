@@ -99,9 +99,9 @@ class JobPageTest {
                 .filter(div -> Xml.all(div, "dt").get(0).getTextContent().equals("Yield")).findFirst().orElseThrow();
         assertThat(Xml.all(yield, "dd").get(0).getTextContent()).isEqualTo("64.9 %");
         assertThat(Xml.all(yield, "details").get(0).getTextContent()).contains("y = A_v / A_opened", "17.8 m²", "27.44 m²", "Source: no. ");
-        // Every task and every line unfolds.
+        // Every task, trip and line unfolds.
         assertThat(Xml.all(document, "th").stream().filter(th -> th.getElementsByTagName("details").getLength() > 0).count())
-                .isEqualTo(Demo.cost("brick-front").labour().tasks().size() + Demo.cost("brick-front").price().lines().size()
+                .isEqualTo(Demo.cost("brick-front").labour().tasks().size() + Demo.cost("brick-front").labour().trips().size() + Demo.cost("brick-front").price().lines().size()
                         + Demo.cost("brick-front").timetable().orElseThrow().slots().size());
         assertThat(Xml.all(document, "details")).noneMatch(details -> details.hasAttribute("open"));
     }

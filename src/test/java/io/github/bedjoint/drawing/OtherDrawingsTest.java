@@ -124,7 +124,7 @@ class OtherDrawingsTest {
         Timetable dates = BRICK.timetable().orElseThrow();
         Document svg = Xml.parse(Drawing.dates(dates).svg());
         assertThat(Frame.outside(svg)).isEmpty();
-        assertThat(Xml.texts(svg, "text")).contains("Install", "Cure", "wait 24 h", "wait 168 h", "hand-over Thu 22 Apr 2027 14:05", "12 Apr");
+        assertThat(Xml.texts(svg, "text")).contains("Install", "Cure", "wait 24 h", "wait 168 h", "hand-over Thu 22 Apr 2027 14:47", "12 Apr");
         // 12 to 22 April: 11 days on 660 - 172 - 4 = 484 pixels, 44 a day. The job's closed days: 16 (given), 17, 18.
         assertThat(rects(svg, Look.GREY).stream().filter(r -> Xml.number(r, "height") > 100).map(r -> r.getAttribute("x")))
                 .containsExactly("348", "392", "436");

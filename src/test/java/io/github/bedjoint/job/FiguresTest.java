@@ -30,6 +30,7 @@ class FiguresTest {
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("MasonrySurface.jointShare", "a value of the ratio of rough faces only; smooth faces need none"),
             Map.entry("GridSurface.askedWindowM", "given, not worked out"),
+            Map.entry("GridSurface.heightUncertaintyM", "given, not worked out"),
             Map.entry("GridSurface.cells", "a count of what was read"),
             Map.entry("GridSurface.missingCells", "a count of what was not read"),
             Map.entry("SpotSurface.standardUncertainty", "explained by the uncertainty that the areas show"),

@@ -8,6 +8,7 @@ import io.github.bedjoint.jobfile.JobResult;
 import io.github.bedjoint.jobfile.JsonTree;
 import io.github.bedjoint.jobfile.RandomJobs;
 import io.github.bedjoint.labour.TaskTime;
+import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
@@ -162,7 +163,8 @@ class JobProperties {
         assertThat(price.direct().plus(price.overhead()).plus(price.contingency())).isEqualTo(price.cost());
         assertThat(price.net().plus(price.tax())).isEqualTo(price.total());
         double paid = cost.labour().tasks().stream().mapToDouble(TaskTime::paidS).sum()
-                + cost.labour().siteDays().setUpPaidS() + cost.labour().siteDays().travelPaidS();
+                + cost.labour().siteDays().setUpPaidS() + cost.labour().siteDays().travelPaidS()
+                + cost.labour().trips().stream().mapToDouble(TripTime::paidS).sum();
         assertThat(cost.labour().totalPaidS()).isCloseTo(paid, within(1e-9 * paid));
         assertThat(cost.labour().productionPaidS() + cost.labour().sitePaidS()).isCloseTo(paid, within(1e-9 * paid));
         int pieces = cost.filmPlan().rolls().stream().mapToInt(roll -> roll.pieces().size()).sum();

@@ -30,15 +30,16 @@ class JobWorkingProperties {
             "calibration\\..*", // jobs done, not a job to come
             "risk\\..*", // ranges over a job
             "labour\\.(average-law.*|unit-law.*|learning-.*|repeated|times-learned|basic-of-observed|heat-.*)", // called by whoever sets a pace
-            "labour\\.(trip-.*|hire-cost|premium|reach.*|height.*)", // trips, hire and premiums have no field in a job file
-            "layout\\.(cut-.*|shape-trim|take-up|reach|spare.*)", // explained per panel and print list on demand
+            "labour\\.(trip-(days|tasks)|hire-cost|reach.*)", // only where tasks are done on a trip, or a wall is high enough
+            "layout\\.(cut-.*|shape-trim|take-up|reach|extra-as-wall|spare.*)", // explained per panel and print list, or with film fed in only
             "price\\.(break-even-.*|disposal-.*|ordered|spare|per-area.*|variance.*|price-variance-.*|usage-variance-.*|overhead-(spending|efficiency))",
             "price\\.line-by-(length|mass)", // extras of a job file are counts
             "rolls\\.(coverage|drops-per-roll|area-division)", // of one roll and one length, for who asks
             "schedule\\.(three-point-.*|lead-time)", "labour\\..*-learned",
             "texture\\.(bed-length|head-length|unit-count|variance.*|take-up|stretch-left|.*uncertainty)", // counts and uncertainty on demand
+            "job\\.least-contact", // unknown where a measured surface is bridged
             "texture\\.(face-stretch|local-stretch.*|mean-stretch-.*|no-stretch)", // of stretchWorking, which the verdict of Follow states
-            "texture\\.(grid.*|profile.*|profiles|sa|sq|sdq|sdr|spots.*|stepped)" // measured surfaces, which few jobs have
+            "texture\\.(adjusted.*|gauge-.*|grid.*|less-noise|noise|profile.*|profiles|sa|sq|sdq|sdr|spot.*|stepped)" // measured surfaces, which few jobs have
             ));
 
     /** A job as a shop has it, with ink, laminate, dates and a surveyed site; if it cannot be planned, the next one. */

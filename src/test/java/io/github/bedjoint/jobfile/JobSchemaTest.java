@@ -102,9 +102,10 @@ class JobSchemaTest {
         }
         Set<String> unknown = new TreeSet<>();
         fields(JsonNode.read(new StringReader(JobSchema.JOB.text())), unknown);
-        // Sides and questions are words of enums, read by name.
-        Set<String> words = Stream.concat(
-                        java.util.Arrays.stream(io.github.bedjoint.survey.Side.values()), java.util.Arrays.stream(io.github.bedjoint.conditions.Question.values()))
+        // Sides, ways of access and questions are words of enums, read by name.
+        Set<String> words = Stream.of(io.github.bedjoint.survey.Side.values(), io.github.bedjoint.survey.Access.values(),
+                        io.github.bedjoint.conditions.Question.values())
+                .flatMap(java.util.Arrays::stream)
                 .map(Fields::word)
                 .collect(Collectors.toSet());
         unknown.removeIf(field -> words.contains(field) || sources.indexOf('"' + field + '"') >= 0);

@@ -23,7 +23,7 @@ class JobTablesTest {
         CsvTable table = CsvTable.parse("prices", JobTables.prices(JobCost.of(JobFile.parse(demo("brick-front"))), UnitStyle.METRIC));
         assertThat(table.rows().get(0).text("title")).isEqualTo("Rough-wall film A (invented), roll A-10");
         assertThat(table.rows().stream().map(row -> row.text("amount")).toList())
-                .isEqualTo(List.of("396.00", "310.00", "19.75", "21.36", "84.03", "554.32", "70.00", "90.00", "1545.46", "223.42", "88.44", "2653.31", "530.66", "3183.97"));
+                .isEqualTo(List.of("396.00", "310.00", "19.75", "21.36", "84.03", "598.32", "70.00", "90.00", "1589.46", "238.82", "91.41", "2742.41", "548.48", "3290.89"));
         assertThat(table.rows()).allMatch(row -> row.text("currency").equals("EUR"));
     }
 

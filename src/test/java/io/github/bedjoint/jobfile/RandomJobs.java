@@ -122,7 +122,97 @@ public final class RandomJobs {
             job.put("extras", extras());
         }
         job.put("price", price());
+        visits(job);
+        access(job);
+        if (job.containsKey("calendar")) {
+            weather(JsonTree.object(job.get("calendar")));
+        }
         return job;
+    }
+
+    /** What was added to job files later is drawn last, so that older seeds keep the rest of their jobs. */
+    private void visits(Map<String, Object> job) {
+        Map<String, Object> labour = JsonTree.object(job.get("labour"));
+        if (maybe(3) || rich) {
+            List<Object> trips = new ArrayList<>();
+            trips.add(trip(pick("survey", "test-patch", "install", "inspection", "removal"), List.of()));
+            if (maybe(2)) {
+                trips.add(trip("wash", labour.toString().contains("wash") ? List.of() : List.of("wash")));
+            }
+            labour.put("trips", trips);
+        }
+        if (job.containsKey("calendar") && (maybe(3) || rich)) {
+            JsonTree.object(job.get("calendar")).put("wipe", Map.of("atLeast", time(between(0, 60)), "atMost", time(between(50, 200))));
+        }
+    }
+
+    private void weather(Map<String, Object> calendar) {
+        if (maybe(3)) {
+            calendar.put("rain", List.of(calendar.get("start"), "2027-06-1" + between(0, 9)));
+            calendar.put("dryAfterRain", time(60 * between(0, 72)));
+        }
+        if (maybe(3)) {
+            calendar.put("people", between(4, 8));
+        }
+        if (maybe(3)) {
+            calendar.put("leadTimes", List.of(Map.of(
+                    "title", "Permit", "takes", time(60 * between(0, 400)), "before", pick("production", "washing", "installing"))));
+        }
+    }
+
+    private void access(Map<String, Object> job) {
+        if (maybe(3) || rich) {
+            Map<String, Object> heights = new LinkedHashMap<>();
+            heights.put("bands", List.of(Map.of("upTo", length(between(800, 1600)), "access", pick("ground", "platform"))));
+            heights.put("above", pick("scaffold", "lift", "ladder"));
+            if (maybe(2)) {
+                heights.put("factors", Map.of("lift", decimal(100, 250, 2), "scaffold", decimal(100, 250, 2)));
+            }
+            job.put("heights", heights);
+            for (Object wall : JsonTree.array(job.get("walls"))) {
+                if (maybe(2)) {
+                    JsonTree.object(wall).put("bottom", length(between(0, 1600)));
+                }
+            }
+        }
+        if (maybe(3) || rich) {
+            Map<String, Object> hire = new LinkedHashMap<>();
+            hire.put("access", pick("platform", "scaffold", "lift"));
+            hire.put("name", "Hired");
+            hire.put("delivery", money(0, 30_000));
+            hire.put("dayRate", money(0, 30_000));
+            hire.put("leastDays", between(0, 6));
+            hire.put("items", between(1, 2));
+            hire.put("alsoForWashing", random.nextBoolean());
+            job.put("hire", List.of(hire));
+        }
+        Map<String, Object> labour = JsonTree.object(job.get("labour"));
+        if (maybe(3) || rich) {
+            labour.put("premium", Map.of("name", "Night work", "shop", decimal(0, 50, 2), "site", decimal(0, 100, 2)));
+        }
+        if (maybe(3) || rich) {
+            labour.put("learning", Map.of("law", pick("unit", "cumulative-average"), "rate", decimal(60, 100, 2)));
+        }
+    }
+
+    private Map<String, Object> trip(String purpose, List<String> tasks) {
+        Map<String, Object> trip = new LinkedHashMap<>();
+        trip.put("purpose", purpose);
+        if (maybe(2)) {
+            trip.put("count", between(1, 3));
+        }
+        trip.put("people", between(1, 3));
+        if (maybe(2)) {
+            trip.put("travel", time(between(0, 120)));
+        }
+        trip.put("onSite", time(between(0, 240)));
+        if (maybe(2)) {
+            trip.put("wait", time(60 * between(0, 200)));
+        }
+        if (!tasks.isEmpty()) {
+            trip.put("tasks", tasks);
+        }
+        return trip;
     }
 
     private List<Object> walls() {
@@ -149,7 +239,9 @@ public final class RandomJobs {
             wall.put("outline", outline(List.of(List.of(0, 0), List.of(width, 0), List.of(width, right), List.of(peak, height), List.of(0, left)), width));
             height = Math.min(left, right);
         }
-        wall.put("surface", surface());
+        wall.put("surface", random.nextInt(12) == 0
+                ? Map.of("kind", "adjusted", "areaRatio", decimal(100, 140, 2), "shape", surface())
+                : surface());
         if (maybe(2)) {
             Map<String, Object> edges = new LinkedHashMap<>();
             for (String side : List.of("left", "right", "bottom", "top")) {
@@ -161,6 +253,9 @@ public final class RandomJobs {
         }
         if (maybe(2) && !simple) {
             wall.put("openings", openings(width, height));
+        }
+        if (often()) {
+            wall.put("tolerances", Map.of("wall", length(between(1, 20)), "opening", length(between(0, 9))));
         }
         wall.put("access", pick("ground", "platform", "scaffold", "lift", "ladder"));
         if (maybe(3)) {
@@ -221,6 +316,9 @@ public final class RandomJobs {
                 if (maybe(2)) {
                     surface.put("along", contour());
                 }
+                if (maybe(2)) {
+                    surface.put("tolerances", Map.of("height", length(1), "place", length(between(0, 1))));
+                }
             }
             case "spots" -> {
                 surface.put("unit", pick("Modular", "DIN NF"));
@@ -233,6 +331,9 @@ public final class RandomJobs {
                 surface.put("heightUnit", length(1));
                 surface.put("diagonal", pick("falling", "rising"));
                 surface.put("rows", List.of(heights(), heights(), heights(), heights()));
+                if (maybe(2)) {
+                    surface.put("tolerances", Map.of("height", metric ? "0.254 mm" : "0.01 in"));
+                }
             }
         }
         return surface;

@@ -20,7 +20,7 @@ class TripTest {
     private static final Trip SURVEY = Trip.of(Purpose.SURVEY, Read.time("1 h"), Read.time("30 min"));
     private static final Trip WASH = Trip.of(Purpose.WASH, Read.time("1 h"), Read.time("15 min")).withPeople(2).doing("wash").withWait(Read.time("168 h"));
 
-    /** By hand: survey 1 x (60 + 30) = 90 min; washing 2 people x (60 + 15) = 150 min, on site 15 + 60 x 2 = 135 min. */
+    /** By hand: survey 1 x (60 + 30) = 90 min; washing 2 people x (60 + 15) = 150 min, of the shift 60 + 15 + 60 x 2 / 2 = 135 min. */
     @Test
     void estimate_trips_arePaidAndLeaveTheDaysAlone() {
         LabourEstimate without = LABOUR.estimate(AMOUNTS);
@@ -45,10 +45,67 @@ class TripTest {
         assertThat(LABOUR.withTrips(List.of(inspection.times(2))).estimate(Amounts.none()).totalPaidS()).isEqualTo(2 * once);
     }
 
+    /**
+     * By hand: 600 m2 x 2 min / 2 people = 600 min; a shift of 480 leaves 420 beside 60 of travel: two days, 2 x 60 + 15 + 600 = 735 min of the
+     * shifts; paid beside the washing 2 people x (2 x 60 + 15) = 270 min.
+     */
+    @Test
+    void estimate_washingLongerThanAShift_takesTwoDaysAndTwoTravels() {
+        Amounts large = Amounts.none().withArea(Driver.VISIBLE_AREA, Read.area("600 m2"));
+        TripTime wash = LABOUR.withTrips(List.of(WASH)).estimate(large).trips().get(0);
+        assertThat(wash.days()).isEqualTo(2);
+        assertThat(wash.elapsedS()).isCloseTo(735 * 60, within(1e-6));
+        assertThat(wash.paidS()).isCloseTo(270 * 60, within(1e-6));
+        WorkingCheck.check(wash.working());
+    }
+
+    /** By hand: outside the shift the travel is paid and takes nothing of the day: 600 + 15 of 480 are two days as well, but 615 min. */
+    @Test
+    void estimate_travelOutsideShift_takesNothingOfTheDay() {
+        Labour outside = LABOUR.withWorkDay(WorkDay.of(Read.time("8 h")).withTravelOutsideShift(Read.time("0 h")));
+        TripTime wash = outside.withTrips(List.of(WASH)).estimate(Amounts.none().withArea(Driver.VISIBLE_AREA, Read.area("600 m2"))).trips().get(0);
+        assertThat(wash.days()).isEqualTo(2);
+        assertThat(wash.elapsedS()).isCloseTo(615 * 60, within(1e-6));
+        assertThat(wash.paidS()).isCloseTo(270 * 60, within(1e-6));
+    }
+
+    /** Loading is done for each trip on which tasks are done: by hand 2 x 20 min for two washings by one person, all of it on that trip. */
+    @Test
+    void estimate_tasksByTrip_fillTheTripsThatWork() {
+        Amounts amounts = AMOUNTS.withCount(Driver.TRIP, 2);
+        LabourEstimate hours = LABOUR.withTrips(List.of(SURVEY, WASH.withPeople(1).times(2))).estimate(amounts);
+        assertThat(hours.trips().get(0).elapsedS()).isCloseTo(90 * 60, within(1e-6));
+        assertThat(hours.trips().get(1).elapsedS()).isCloseTo((2 * 60 + 2 * 15 + 120 + 40) * 60, within(1e-6));
+        WorkingCheck.check(hours.working());
+    }
+
+    /** By hand: the way there of 3 h and a briefing of 30 min lengthen the installing: 780 + 210 min in shifts of 440 left are three days. */
+    @Test
+    void estimate_tripToInstall_isAPartOfTheInstallingDays() {
+        Trip far = Trip.of(Purpose.INSTALL, Read.time("3 h"), Read.time("30 min")).withPeople(2);
+        LabourEstimate near = LABOUR.withTrips(List.of(WASH)).estimate(AMOUNTS);
+        LabourEstimate hours = LABOUR.withTrips(List.of(WASH, far)).estimate(AMOUNTS);
+        assertThat(near.siteElapsedS()).isCloseTo((60 + 720) * 60, within(1e-6));
+        assertThat(near.siteDays().days()).isEqualTo(2);
+        assertThat(hours.siteElapsedS()).isCloseTo((780 + 210) * 60, within(1e-6));
+        assertThat(hours.siteDays().days()).isEqualTo(3);
+        assertThat(hours.trips().get(1).paidS()).isCloseTo(2 * 210 * 60, within(1e-6));
+        WorkingCheck.check(hours.working());
+        assertThatThrownBy(() -> far.doing("hang")).isInstanceOf(RefusedException.class).hasMessageContaining("Maybe");
+    }
+
+    @Test
+    void estimate_travelThatFillsTheShift_isImpossibleWithTheReason() {
+        LabourEstimate hours = LABOUR.withTrips(List.of(WASH.withTravel(Read.time("9 h")))).estimate(AMOUNTS);
+        assertThat(hours.isPossible()).isFalse();
+        assertThat(hours.reasons()).singleElement().asString().contains("9 h", "wash", "Maybe");
+        WorkingCheck.check(hours.working());
+    }
+
     @ParameterizedTest
     @EnumSource(Purpose.class)
     void purpose_eachOne_isBeforeOrAfter(Purpose purpose) {
-        assertThat(purpose.isBeforeInstalling()).isEqualTo(purpose.compareTo(Purpose.INSPECTION) < 0);
+        assertThat(purpose.isBeforeInstalling()).isEqualTo(purpose.compareTo(Purpose.INSTALL) < 0);
     }
 
     @Test

@@ -21,6 +21,9 @@ import net.jqwik.api.Property;
 class CheapestSeamsProperties {
     private static final Film FILM = Film.of("film", m(1.37)).withOverlapRange(m(0.02), m(0.05));
 
+    /** A step or two for each panel, at the dearest film drawn below: slopes meet whole steps from one side or the other. */
+    private static final double STEPS = 10 * Steps.toM(2);
+
     private static LayoutPlanner planner(long seed) {
         Random random = new Random(seed);
         SeamRules rules = SeamRules.withDefaults()
@@ -48,25 +51,12 @@ class CheapestSeamsProperties {
         PanelLayout best = free.plan(wall(seed), FILM);
         for (Fit fit : List.of(Fit.FULL_WIDTH, Fit.EQUALISED)) {
             PanelLayout ruled = free.withFit(fit).plan(wall(seed), FILM);
-            assertThat(cost(best)).isLessThanOrEqualTo(cost(ruled) + 1e-9 + 1e-4 * slopes(wall(seed)));
+            assertThat(cost(best)).isLessThanOrEqualTo(cost(ruled) + STEPS * (1 + ruled.panels().size()));
         }
         if (best.isPossible()) {
             WorkingCheck.check(best.working());
             assertThat(best.overlapM2()).isCloseTo(best.places().overlapM2(), within(1e-9));
         }
-    }
-
-    /** On slopes with seams that cost by their length, the best place may fall between those tried; then costs agree to 0.01. */
-    private static double slopes(Wall wall) {
-        List<Point> p = wall.outline().points();
-        for (int i = 0; i < p.size(); i++) {
-            Point a = p.get(i);
-            Point b = p.get((i + 1) % p.size());
-            if (a.xSteps() != b.xSteps() && a.ySteps() != b.ySteps()) {
-                return 100;
-            }
-        }
-        return 0;
     }
 
     @Property
@@ -97,8 +87,7 @@ class CheapestSeamsProperties {
 
     private static void assertSame(PanelLayout here, PanelLayout there) {
         assertThat(there.isPossible()).isEqualTo(here.isPossible());
-        // A step for each panel where slopes meet whole steps from the other side.
-        assertThat(there.cost()).isCloseTo(here.cost(), within(1e-9 + 10 * Steps.toM(2) * (1 + here.panels().size())));
+        assertThat(there.cost()).isCloseTo(here.cost(), within(STEPS * (1 + here.panels().size())));
     }
 
     @Property

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The cheapest seams against a search over every place of a grid, and against every tuple of places where there are few. */
 class CheapestSeamsTest {
@@ -82,6 +84,19 @@ class CheapestSeamsTest {
             double least = leastFilm(wall, 137, 2);
             assertThat(layout.cost()).as("seed " + seed).isLessThanOrEqualTo(least + 1e-9);
         }
+    }
+
+    /** Mirrored walls whose cheapest seams were once found in one of the two only, each for a reason of its own. */
+    @ParameterizedTest
+    @CsvSource({
+        "2772574685907528049, a row of full panels behind a least sliver",
+        "-1127287419158965231, a panel from the level end of a rim to where its slope back is as high",
+        "-2647638461194669359, an overlap that settles on a bend of the rim",
+        "-7525771064329863335, the same with a row of full panels behind it",
+        "8386128459556081653, a row between a least sliver and a peak",
+        "8890136059688072801, a panel between two slopes before a row of full ones"})
+    void cost_ofMirroredWallsThatDiffered_isTheSame(long seed, String why) {
+        new CheapestSeamsProperties().cost_ofAMirroredWall_isTheSame(seed);
     }
 
     /** Least film on a grid of 10 mm; the height of a strip is that of the highest corner or rim point in it, rounded up to a step. */
@@ -209,7 +224,7 @@ class CheapestSeamsTest {
         for (int i = 0; i <= begins.length; i++) {
             strips.add(new Strip(i == 0 ? 0 : begins[i - 1], i == begins.length ? wall.widthSteps() : begins[i] + overlap));
         }
-        Cutting cutting = new Cutting(regions, rates, 1, Limits.ANY_LENGTH, false, overlap);
+        Cutting cutting = new Cutting(regions, rates, new Feed(0, 0), Limits.ANY_LENGTH, false, overlap);
         return new Placement(wall, regions, cutting, SeamRules.withDefaults(), new Feed(0, 0), new Feed(0, 0), strips, true, true);
     }
 }

@@ -13,6 +13,8 @@ import io.github.bedjoint.texture.MasonrySurface;
 import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.working.WorkingCheck;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class TakeUpLayoutTest {
     private static final Film FILM = Film.of("film", m(1)).withOverlapRange(m(0.02), m(0.02));
@@ -86,5 +88,79 @@ class TakeUpLayoutTest {
         Film narrow = Film.of("narrow", m(0.042)).withOverlapRange(m(0.02), m(0.02));
         PanelLayout none = LayoutPlanner.withDefaults().withTakeUp(new TakeUp(0, 1)).plan(wall(1, 1), narrow);
         assertThat(none.reasons()).singleElement().asString().contains("fed in").contains("two overlaps");
+    }
+
+    private static Wall bled(double width, double height, double bleed) {
+        Wall wall = wall(width, height);
+        for (Side side : Side.values()) {
+            wall = wall.withEdge(side, Edge.of(Edge.Kind.FREE, m(bleed)));
+        }
+        return wall;
+    }
+
+    /** 0.857 m * 1.05 + 2 * 50 mm = 0.99985 m of the 1 m roll; were film fed in at the bleeds too, 0.957 m * 1.05 = 1.00485 m. */
+    @ParameterizedTest
+    @EnumSource(Fit.class)
+    void plan_wallWithBleedsThatJustFits_isOnePanel(Fit fit) {
+        LayoutPlanner planner = LayoutPlanner.withDefaults().withFit(fit).withTakeUp(new TakeUp(0, 1));
+        PanelLayout layout = planner.plan(bled(0.857, 2, 0.05), FILM);
+        assertThat(layout.panels()).singleElement().satisfies(panel -> assertThat(panel.cutWidthSteps()).isEqualTo(79_988));
+        assertThat(planner.plan(bled(0.858, 2, 0.05), FILM).strips()).isEqualTo(2);
+        WorkingCheck.check(layout.working());
+    }
+
+    /**
+     * Four panels of 1 m carry 4 - 0.1 m of bleeds, and three overlaps of 20 mm that take 21 mm of film each:
+     * (3.9 - 0.063) / 1.05 = 3.65428 m of wall. Were film fed in at the bleeds too, 4 (1 / 1.05 - 0.02) + 0.02 - 0.1 = 3.6495 m.
+     */
+    @ParameterizedTest
+    @EnumSource(Fit.class)
+    void plan_rowWithBleeds_countsThemAsFilmNotAsWall(Fit fit) {
+        LayoutPlanner planner = LayoutPlanner.withDefaults().withFit(fit).withTakeUp(new TakeUp(0, 1));
+        PanelLayout four = planner.plan(bled(3.654, 2, 0.05), FILM);
+        assertThat(four.strips()).isEqualTo(4);
+        assertThat(four.panels()).allMatch(panel -> panel.cutWidthSteps() <= FILM.printableWidthSteps());
+        assertThat(planner.plan(bled(3.655, 2, 0.05), FILM).strips()).isEqualTo(5);
+        WorkingCheck.check(four.working());
+    }
+
+    /** 2 m * 1.1 + 2 * 50 mm = 2.3 m. */
+    @ParameterizedTest
+    @EnumSource(Fit.class)
+    void plan_longestCut_holdsForTheFilmNotForTheWall(Fit fit) {
+        LayoutPlanner planner = LayoutPlanner.withDefaults().withFit(fit).withTakeUp(new TakeUp(1, 0));
+        Wall wall = bled(0.9, 2, 0.05);
+        assertThat(planner.withLongestCut(m(2.3)).plan(wall, FILM).panels()).singleElement()
+                .satisfies(panel -> assertThat(panel.cutLengthSteps()).isEqualTo(184_000));
+        PanelLayout shorter = planner.withLongestCut(m(2.2999)).plan(wall, FILM);
+        assertThat(shorter.isPossible()).isFalse();
+        assertThat(shorter.reasons()).singleElement().asString().contains("2300.0 mm");
+    }
+
+    /** Two pieces: 2.3 m and a lap of 20 mm that takes 22 mm of film, 2.322 m in halves of 1.161 m. */
+    @ParameterizedTest
+    @EnumSource(Fit.class)
+    void plan_jointsAcross_shareTheFilmWithItsBleeds(Fit fit) {
+        LayoutPlanner planner = LayoutPlanner.withDefaults().withFit(fit).withTakeUp(new TakeUp(1, 0)).withJointsAcross(true);
+        Wall wall = bled(0.9, 2, 0.05);
+        PanelLayout two = planner.withLongestCut(m(1.162)).plan(wall, FILM);
+        assertThat(two.panels()).hasSize(2).allSatisfy(panel -> assertThat(panel.cutLengthSteps()).isCloseTo(92_880, within(3L)));
+        assertThat(planner.withLongestCut(m(1.16)).plan(wall, FILM).panels()).hasSize(3);
+    }
+
+    @Test
+    void plan_jointsAcrossThatWouldBeAllOverlap_saysThatThePanelIsTooLong() {
+        PanelLayout none = LayoutPlanner.withDefaults().withJointsAcross(true).withLongestCut(m(0.11))
+                .withOverlap(m(0.06)).plan(wall(0.9, 2), FILM.withOverlapRange(m(0.02), m(0.06)));
+        assertThat(none.reasons()).singleElement().asString().contains("longer than the longest cut");
+    }
+
+    /** The last panel would show 0.97 m and have 40 mm of bleed: 10 mm more than the roll has. */
+    @Test
+    void plan_sliverThatTakesWidthFromItsNeighbour_isNoWiderThanTheRoll() {
+        Wall wall = Wall.rectangle("north", m(1.93), m(2)).withEdge(Side.RIGHT, Edge.of(Edge.Kind.FREE, m(0.04)));
+        assertThat(LayoutPlanner.withDefaults().withLeastSliver(m(0.97)).plan(wall, FILM).isPossible()).isFalse();
+        PanelLayout layout = LayoutPlanner.withDefaults().withLeastSliver(m(0.96)).plan(wall, FILM);
+        assertThat(layout.panels()).hasSize(2).allMatch(panel -> panel.cutWidthSteps() <= FILM.printableWidthSteps());
     }
 }

@@ -3,6 +3,9 @@ package io.github.bedjoint.risk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.survey.MovementJoint;
+import io.github.bedjoint.layout.Panel;
+import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
@@ -98,6 +101,37 @@ class InputTest {
         assertSame(Input.areaRatio(Demo.WALL), Spread.list(deeper.areaRatio()), JOB.toBuilder().survey(Survey.of(wall.withSurface(deeper))).build());
     }
 
+    /** r = 1.25 is a depth of 0.25 x 16875 / 560 = 7.533482 mm; a deeper joint takes more film where film is fed in. */
+    @Test
+    void areaRatio_whereFilmIsFedIn_plansPanelsAndRollsAnew() {
+        Job fed = JOB.toBuilder().takeUp(new TakeUp(1, 0.5)).build();
+        Wall wall = fed.survey().wall(Demo.WALL);
+        MasonrySurface deeper = MasonrySurface.of(
+                Read.length("215 mm"), Read.length("65 mm"), Read.length("10 mm"), Read.length("10 mm"),
+                JointProfile.raked(Read.length("7.533482142857143 mm")));
+        Job planned = fed.toBuilder().survey(Survey.of(wall.withSurface(deeper))).build();
+        RiskResult result = Simulation.of(fed).with(Input.areaRatio(Demo.WALL), Spread.list(1.25, wall.surface().areaRatio())).run(1, 40);
+
+        JobCost cost = JobCost.of(planned);
+        assertThat(result.plans()).isEqualTo(2);
+        assertThat(result.toString()).contains("Panels and rolls planned anew for 2 combinations");
+        assertThat(result.of(Outcome.COST).percentile(1)).isEqualTo(cost.price().cost().getAmount().doubleValue());
+        assertThat(result.of(Outcome.FILM).percentile(1)).isGreaterThan(result.of(Outcome.FILM).percentile(0) - 1e-9);
+        Job scaled = PlanInputs.ratio(Demo.WALL).replan().make(fed, 1.25);
+        assertThat(JobCost.of(scaled).layouts().get(0).panels()).extracting(Panel::cutLengthSteps)
+                .containsExactlyElementsOf(cost.layouts().get(0).panels().stream().map(Panel::cutLengthSteps).toList());
+        assertThat(JobCost.of(scaled).layouts().get(0).places().takeUpM2())
+                .isGreaterThan(JobCost.of(fed).layouts().get(0).places().takeUpM2());
+    }
+
+    @Test
+    void size_ofAWallWithAMovementJoint_movesTheJointToo() {
+        Wall wall = JOB.survey().wall(Demo.WALL).withMovementJoints(List.of(MovementJoint.upright(Read.length("3 m"))));
+        Job jointed = JOB.toBuilder().survey(Survey.of(wall)).build();
+        Wall scaled = PlanInputs.size(jointed, Demo.WALL).replan().make(jointed, 1.5).survey().wall(Demo.WALL);
+        assertThat(scaled.movementJoints()).containsExactly(MovementJoint.upright(Read.length("4.5 m")));
+    }
+
     @Test
     void size_halfAgain_isAWallOfThatSize() {
         RiskResult result = Simulation.of(JOB).with(Input.size(Demo.WALL), Spread.list(1.5)).run(1, 1);
@@ -175,7 +209,7 @@ class InputTest {
         assertSame(Input.cure(), Spread.list(List.of(Read.time("120 h"))), with(dates.withCure(Span.elapsed(Read.time("120 h")))));
         assertSame(Input.washWait(), Spread.list(List.of(Read.time("400 h"))), with(dates.withWashBefore(Span.elapsed(Read.time("400 h")))));
         assertSame(Input.delay(), Spread.list(List.of(Read.time("48 h"))),
-                with(new JobDates(dates.calendar(), dates.start().plusHours(48), dates.washBefore(), dates.cure())));
+                with(dates.withStart(dates.start().plusHours(48))));
         assertSame(Input.outgas(), Spread.list(List.of(Read.time("400 h"))),
                 with(MATERIALS.withFilm(MATERIALS.film().withOutgas(Read.time("400 h")), MATERIALS.filmRolls())));
     }

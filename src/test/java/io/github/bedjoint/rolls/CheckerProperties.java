@@ -100,7 +100,7 @@ class CheckerProperties {
         assertThat(PlanChecker.checkRolls(job.cuts(), job.stock(), job.terms(), twice).accepted())
                 .isFalse();
         List<OpenedRoll> wrong = new ArrayList<>(plan.rolls());
-        wrong.set(at, new OpenedRoll(roll.stockId(), roll.pieces(), roll.usedSteps() - 1, roll.remnantSteps() + 1, roll.credit()));
+        wrong.set(at, new OpenedRoll(roll.stockId(), roll.placed(), roll.usedSteps() - 1, roll.remnantSteps() + 1, roll.credit()));
         assertThat(PlanChecker.checkRolls(job.cuts(), job.stock(), job.terms(), wrong).accepted())
                 .isFalse();
     }

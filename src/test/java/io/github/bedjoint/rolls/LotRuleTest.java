@@ -27,7 +27,7 @@ class LotRuleTest {
         RollPlan plan = STRICT.plan(cuts, stock);
         assertThat(plan.cost()).isEqualTo(13);
         assertThat(plan.isProven()).isTrue();
-        assertThat(plan.rolls()).contains(new OpenedRoll("rest", List.of("S"), 5, 0, 0));
+        assertThat(plan.rolls()).contains(new OpenedRoll("rest", List.of(new PlacedCut("S", 0, 0, 5, 1, false)), 5, 0, 0));
         assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
     }
 

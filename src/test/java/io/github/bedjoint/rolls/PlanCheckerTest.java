@@ -2,6 +2,7 @@ package io.github.bedjoint.rolls;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -13,8 +14,20 @@ class PlanCheckerTest {
             List.of(new Stock("new", 2, 12, 30, Stock.UNLIMITED, "x"), new Stock("rest", 2, 4, 5, 1, "y"));
     private static final CuttingTerms TERMS = new CuttingTerms(1, 0, 1, RemnantRule.none(), LotRule.ANY);
     // Usable 12 - 1 = 11: A A leaves 11 - 9 = 2; B on its own in the rest of 4 - 1 = 3 leaves nothing.
-    private static final OpenedRoll TWO_A = new OpenedRoll("new", List.of("A", "A"), 9, 2, 0);
-    private static final OpenedRoll ONE_B = new OpenedRoll("rest", List.of("B"), 3, 0, 0);
+    private static final OpenedRoll TWO_A = roll("new", List.of("A", "A"), 9, 2, 0);
+    private static final OpenedRoll ONE_B = roll("rest", List.of("B"), 3, 0, 0);
+
+    /** Pieces one behind the other with the gap of 1; what is not a cut is taken for an A. */
+    private static OpenedRoll roll(String stock, List<String> pieces, long used, long remnant, long credit) {
+        List<PlacedCut> placed = new ArrayList<>();
+        long along = 0;
+        for (String id : pieces) {
+            long length = id.equals("B") ? 3 : 4;
+            placed.add(new PlacedCut(id, along, 0, length, id.equals("B") ? 1 : 2, false));
+            along += length + 1;
+        }
+        return new OpenedRoll(stock, placed, used, remnant, credit);
+    }
 
     private static String refused(List<OpenedRoll> rolls) {
         PlanChecker.Verdict verdict = PlanChecker.checkRolls(CUTS, STOCK, TERMS, rolls);
@@ -47,19 +60,19 @@ class PlanCheckerTest {
 
     @Test
     void checkRolls_pieceTooOften_isRefused() {
-        assertThat(refused(List.of(TWO_A, ONE_B, new OpenedRoll("new", List.of("B"), 3, 8, 0))))
+        assertThat(refused(List.of(TWO_A, ONE_B, roll("new", List.of("B"), 3, 8, 0))))
                 .isEqualTo("cut B more than 1 times");
     }
 
     @Test
     void checkRolls_unknownNames_areRefused() {
-        assertThat(refused(List.of(new OpenedRoll("old", List.of("A"), 4, 7, 0)))).isEqualTo("no stock row old");
-        assertThat(refused(List.of(new OpenedRoll("new", List.of("C"), 4, 7, 0)))).isEqualTo("no cut C");
+        assertThat(refused(List.of(roll("old", List.of("A"), 4, 7, 0)))).isEqualTo("no stock row old");
+        assertThat(refused(List.of(roll("new", List.of("C"), 4, 7, 0)))).isEqualTo("no cut C");
     }
 
     @Test
     void checkRolls_tooLong_isRefused() {
-        assertThat(refused(List.of(new OpenedRoll("new", List.of("A", "A", "B"), 13, -2, 0))))
+        assertThat(refused(List.of(roll("new", List.of("A", "A", "B"), 13, -2, 0))))
                 .isEqualTo("roll new has 11 usable steps, the pieces need 13");
     }
 
@@ -79,15 +92,15 @@ class PlanCheckerTest {
 
     @Test
     void checkRolls_wrongLengthOrCredit_isRefused() {
-        assertThat(refused(List.of(new OpenedRoll("new", List.of("A", "A"), 9, 3, 0))))
+        assertThat(refused(List.of(roll("new", List.of("A", "A"), 9, 3, 0))))
                 .isEqualTo("roll new uses 9 steps and leaves 2, the plan says 9 and 3");
-        assertThat(refused(List.of(new OpenedRoll("new", List.of("A", "A"), 9, 2, 1))))
+        assertThat(refused(List.of(roll("new", List.of("A", "A"), 9, 2, 1))))
                 .contains("is worth 0 minor units, the plan says 1");
     }
 
     @Test
     void checkRolls_emptyRoll_isRefused() {
-        assertThat(refused(List.of(new OpenedRoll("new", List.of(), 0, 11, 0)))).contains("opened for nothing");
+        assertThat(refused(List.of(roll("new", List.of(), 0, 11, 0)))).contains("opened for nothing");
     }
 
     @Test

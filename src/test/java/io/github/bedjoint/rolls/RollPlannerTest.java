@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class RollPlannerTest {
@@ -26,7 +27,12 @@ class RollPlannerTest {
         assertThat(plan.lowerBound()).isEqualTo(22);
         assertThat(plan.stop()).isEqualTo(Stop.PROVEN);
         assertThat(plan.rolls())
-                .containsExactly(new OpenedRoll("long", List.of("A", "A", "A", "A", "A", "A", "A"), 21, 4, 0));
+                .containsExactly(new OpenedRoll(
+                        "long",
+                        IntStream.range(0, 7).mapToObj(k -> new PlacedCut("A", 3L * k, 0, 3, 1, false)).toList(),
+                        21,
+                        4,
+                        0));
     }
 
     @Test

@@ -76,6 +76,7 @@ class GridSurfaceProperties {
         assertThat(surface.cells() + surface.missingCells()).isEqualTo((rows - 1) * 8L);
         WorkingCheck.check(surface.working(), new HashMap<>());
         WorkingCheck.check(surface.stretchWorking(), new HashMap<>());
+        WorkingCheck.check(surface.withHeightUncertainty(Door.length(pitch / 1e5)).uncertainty().orElseThrow().working());
     }
 
     @Property

@@ -41,6 +41,7 @@ class MasonrySurfaceProperties {
         for (MasonrySurface surface : new MasonrySurface[] {wall.inMillimetres(), wall.headsAsBeds()}) {
             WorkingCheck.check(surface.working(), new HashMap<>());
             WorkingCheck.check(surface.stretchWorking(), new HashMap<>());
+            WorkingCheck.check(surface.joints().orElseThrow().working());
         }
     }
 

@@ -36,6 +36,8 @@ class ProfileSurfaceProperties {
         assertThat(surface.localStretch()).isNotNegative();
         WorkingCheck.check(surface.working(), new HashMap<>());
         WorkingCheck.check(surface.stretchWorking(), new HashMap<>());
+        GaugeTolerance gauge = new GaugeTolerance(1e-5 + 1e-4 * Math.abs(lift), 1e-5);
+        WorkingCheck.check(surface.withTolerance(gauge).uncertainty().orElseThrow().working());
 
         double[] other = new double[n];
         for (int i = 0; i < n; i++) {

@@ -12,6 +12,17 @@ import io.github.bedjoint.working.WorkingCheck;
 import org.junit.jupiter.api.Test;
 
 class ProfileSurfaceTest {
+    /** 12.7 mm up over 12.7 mm: in one unit the rise is a hair more than the run, in the other not. */
+    @Test
+    void scale_slopeOf45Degrees_isNoStepInAnyUnit() {
+        double[] places = {0, 1.3, 3.8};
+        double[] heights = {0, 0, 2.5};
+        double[] inches = {0, 1.3 / 25.4, 3.8 / 25.4};
+        double[] high = {0, 0, 2.5 / 25.4};
+        assertThat(ProfileSurface.up(ContourProfile.of(places, heights, ShopUnits.MILLIMETRE)).scale().level()).isEqualTo(Verdict.Level.FINE);
+        assertThat(ProfileSurface.up(ContourProfile.of(inches, high, ShopUnits.INCH)).scale().level()).isEqualTo(Verdict.Level.FINE);
+    }
+
     private static ContourProfile mm(double[] places, double[] heights) {
         return ContourProfile.of(places, heights, ShopUnits.MILLIMETRE);
     }

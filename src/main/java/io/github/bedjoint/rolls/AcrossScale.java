@@ -1,0 +1,54 @@
+package io.github.bedjoint.rolls;
+
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * What a panel counts across a roll, and what panels that lie side by side count together at most.
+ *
+ * <p>Each step of a roll's length then holds at most {@code most}, so that panels with what they count across, times their
+ * lengths with gaps, never add up to more than {@code most} times the usable length and one gap: panels side by side are turned into
+ * lengths in a line. Counting each panel as its width gives areas; counting only panels wider than half the roll, as one, gives lengths.
+ *
+ * @param from widths in steps of 12.5 micrometres, rising
+ * @param counts what a panel counts that reaches as far across as the width at the same place or farther, but not as far as the next one;
+ *     0 below the first width
+ * @param most for each row of the stock, in their order, what panels side by side on such a roll count together at most
+ */
+public record AcrossScale(List<Long> from, List<Long> counts, List<Long> most) {
+
+    /**
+     * Copies the lists.
+     *
+     * @param from as above
+     * @param counts as above
+     * @param most as above
+     */
+    public AcrossScale {
+        from = List.copyOf(from);
+        counts = List.copyOf(counts);
+        most = List.copyOf(most);
+    }
+
+    /**
+     * Each panel counts as one, and only one lies across a roll.
+     *
+     * @param stockRows rows of the stock
+     * @return the scale of panels in a line
+     */
+    public static AcrossScale oneAcross(int stockRows) {
+        return new AcrossScale(List.of(1L), List.of(1L), Collections.nCopies(stockRows, 1L));
+    }
+
+    /** No panel counts: enough where one fits no roll at all. */
+    static AcrossScale nothing(int stockRows) {
+        return new AcrossScale(List.of(), List.of(), Collections.nCopies(stockRows, 0L));
+    }
+
+    /** What a panel counts that reaches so far across. */
+    long count(long across) {
+        int at = Collections.binarySearch(from, across);
+        int k = at >= 0 ? at : -at - 2;
+        return k < 0 ? 0 : counts.get(k);
+    }
+}

@@ -1,0 +1,47 @@
+package io.github.bedjoint.rolls;
+
+/**
+ * One panel at its place on a roll.
+ *
+ * @param cutId the {@link Cut}
+ * @param alongSteps from the end of the lead to the panel's start, along the roll, in steps of 12.5 micrometres
+ * @param acrossSteps from the left edge of the printable width to the panel's left edge, in steps
+ * @param lengthSteps how far it reaches along the roll, in steps
+ * @param widthSteps how far it reaches across, in steps
+ * @param turned whether it lies turned by 90 degrees, so that its length reaches across
+ */
+public record PlacedCut(
+        String cutId, long alongSteps, long acrossSteps, long lengthSteps, long widthSteps, boolean turned) {
+
+    static PlacedCut of(Cut cut, long along, long across, boolean turned) {
+        return new PlacedCut(
+                cut.id(),
+                along,
+                across,
+                turned ? cut.widthSteps() : cut.lengthSteps(),
+                turned ? cut.lengthSteps() : cut.widthSteps(),
+                turned);
+    }
+
+    /**
+     * Where it ends along the roll.
+     *
+     * @return steps behind the lead
+     */
+    public long alongEndSteps() {
+        return alongSteps + lengthSteps;
+    }
+
+    /**
+     * Where it ends across the roll.
+     *
+     * @return steps from the left edge of the printable width
+     */
+    public long acrossEndSteps() {
+        return acrossSteps + widthSteps;
+    }
+
+    PlacedCut moved(long along) {
+        return new PlacedCut(cutId, alongSteps + along, acrossSteps, lengthSteps, widthSteps, turned);
+    }
+}

@@ -1,0 +1,110 @@
+package io.github.bedjoint.rolls;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+
+/**
+ * A job of panels side by side as a job of panels in a line, each as long as what it counts across times its length. Whatever the
+ * rolls cannot hold in a line they cannot hold side by side.
+ */
+final class Relaxation {
+
+    /** Longest roll of the model in a line, so that its products stay within 64 bits. */
+    private static final long MAX_ROOM = 1L << 29;
+
+    private final ModelMaker maker;
+    private final AcrossScale scale;
+    private final int[] demand;
+    private final long[] across;
+    private final long[] size;
+    private final long[] room;
+
+    Relaxation(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, ModelMaker maker, AcrossScale scale) {
+        this.maker = maker;
+        this.scale = scale;
+        demand = cuts.stream().mapToInt(Cut::quantity).toArray();
+        across = cuts.stream()
+                .mapToLong(cut -> Lying.of(cut, stock, terms).stream().mapToLong(Lying::across).min().orElse(0))
+                .toArray();
+        size = cuts.stream()
+                .mapToLong(cut -> Lying.of(cut, stock, terms).stream()
+                        .mapToLong(way -> scale.count(way.across()) * (way.along() + terms.gapSteps()))
+                        .min()
+                        .orElse(0))
+                .toArray();
+        room = IntStream.range(0, maker.room.length)
+                .mapToLong(r -> scale.most().get(maker.rowOf(r)) * maker.room[r])
+                .toArray();
+    }
+
+    /** The sizes as prices: needs no search. */
+    Shown bySize() {
+        return new Shown(maker.priceList(LongStream.of(size).boxed().toList(), room, scale),
+                new RollCounts.Row(room, priceOfAll(size)));
+    }
+
+    private long priceOfAll(long[] price) {
+        long sum = 0;
+        for (int c = 0; c < price.length; c++) {
+            sum += price[c] * demand[c];
+        }
+        return sum;
+    }
+
+    /** The prices that the search for panels in a line ends with. */
+    List<Shown> bySearch(Work work) {
+        long widest = LongStream.of(room).max().orElse(0);
+        long unit = widest / MAX_ROOM + 1;
+        int[] order = IntStream.range(0, size.length)
+                .filter(c -> size[c] >= unit)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingLong(c -> -size[c]))
+                .mapToInt(c -> c)
+                .toArray();
+        List<Shown> shown = new ArrayList<>();
+        if (order.length == 0) {
+            return shown;
+        }
+        Model types = maker.model;
+        Model line = new Model(
+                IntStream.of(order).mapToLong(c -> size[c] / unit).toArray(),
+                IntStream.of(order).mapToLong(c -> across[c]).toArray(),
+                IntStream.of(order).map(c -> demand[c]).toArray(),
+                LongStream.of(room).map(r -> r / unit).toArray(),
+                types.typeWidth, types.cost, types.kind, types.supply);
+        for (Prices prices : new RollSearch(line, work).run().prices()) {
+            shown.add(shown(line, prices, order, widest, work));
+        }
+        return shown;
+    }
+
+    /** In rows of the job; coarser where prices times lengths would not fit in 64 bits. */
+    private Shown shown(Model line, Prices found, int[] order, long widest, Work work) {
+        long dearest = 1;
+        for (long price : found.price()) {
+            dearest = Math.max(dearest, price);
+        }
+        long part = dearest / (Long.MAX_VALUE / 2 / Math.max(1, widest)) + 1;
+        Prices prices = found;
+        if (part > 1) {
+            long[] coarse = found.price().clone();
+            for (int i = 0; i < coarse.length; i++) {
+                coarse[i] /= part;
+            }
+            prices = Prices.of(coarse, line, new Knapsack(line, work));
+        }
+        long[] ofCut = new long[size.length];
+        for (int i = 0; i < order.length; i++) {
+            ofCut[order[i]] = prices.price()[i];
+        }
+        return new Shown(
+                maker.priceList(LongStream.of(ofCut).boxed().toList(), prices.held(), scale),
+                new RollCounts.Row(prices.held(), priceOfAll(ofCut)));
+    }
+
+    /** A price list with its row among the roll counts. */
+    record Shown(PriceList list, RollCounts.Row row) {}
+}
