@@ -127,7 +127,7 @@ class LinesRunTest {
         List<String> answers = run(input.toByteArray());
         assertThat(answers).hasSize(2);
         assertThat(answers.get(0)).contains("not UTF-8");
-        assertThat(answers.get(1)).contains("EUR 1110.38");
+        assertThat(answers.get(1)).contains("EUR 1116.96");
     }
 
     @Test
