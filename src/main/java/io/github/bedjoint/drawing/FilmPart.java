@@ -2,6 +2,7 @@ package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.CutKind;
@@ -44,7 +45,17 @@ final class FilmPart {
         page.fold(cost.waste().working());
         page.out.close().close();
         cost.laminate().ifPresent(this::laminate);
+        orders();
         page.end();
+    }
+
+    /** Says what is ordered where that is more than is opened. */
+    private void orders() {
+        for (RollOrder order : cost.orders()) {
+            if (order.quantity().left() > 0) {
+                page.out.element("p", "Order of " + order.name() + ", " + order + ".");
+            }
+        }
     }
 
     private static Map<String, Integer> rollOfPiece(RollPlan plan) {

@@ -193,6 +193,15 @@ public final class Job {
     }
 
     /**
+     * What liner and scrap film weigh and what a kilogram costs.
+     *
+     * @return the terms, or empty where disposal is not charged by mass
+     */
+    public Optional<DisposalTerms> disposal() {
+        return Optional.ofNullable(parts.disposal);
+    }
+
+    /**
      * From which cut length on a panel needs two people.
      *
      * @return the length, or empty where none does

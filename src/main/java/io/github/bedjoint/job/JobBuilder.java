@@ -48,6 +48,7 @@ public final class JobBuilder {
     List<CostLine> extras = List.of();
     SiteAccess access = SiteAccess.plain();
     @Nullable Learning learning;
+    @Nullable DisposalTerms disposal;
 
     JobBuilder(String name, Survey survey, Materials materials, PriceRules rules) {
         this.name = Door.text("job name", name);
@@ -74,6 +75,7 @@ public final class JobBuilder {
         extras = other.extras;
         access = other.access;
         learning = other.learning;
+        disposal = other.disposal;
     }
 
     /**
@@ -233,6 +235,19 @@ public final class JobBuilder {
      */
     public JobBuilder learning(Learning law) {
         learning = law;
+        return this;
+    }
+
+    /**
+     * What liner and scrap film weigh and what a kilogram costs; they are not charged, unless set.
+     *
+     * @param terms weights and price, in the currency of the price rules
+     * @return this builder
+     * @throws RefusedException if the price is in another currency
+     */
+    public JobBuilder disposal(DisposalTerms terms) {
+        same("disposal", terms.price().currency());
+        disposal = terms;
         return this;
     }
 

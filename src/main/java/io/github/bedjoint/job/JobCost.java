@@ -54,7 +54,7 @@ public final class JobCost implements Explained {
     private JobCost(Job job, JobPlan plan) {
         this.job = job;
         this.plan = plan;
-        this.work = plan.isPossible() ? JobWork.of(job, plan, days -> 0) : null;
+        this.work = plan.isPossible() ? JobWork.of(job, plan) : null;
         this.checks = new JobVerdicts(job);
         List<String> found = new ArrayList<>(plan.reasons());
         if (work != null) {
@@ -150,6 +150,15 @@ public final class JobCost implements Explained {
      */
     public Optional<LaminatePlan> laminate() {
         return Optional.ofNullable(plan.laminate());
+    }
+
+    /**
+     * What is ordered for the rolls that are opened.
+     *
+     * @return film first, one for each kind of roll that is opened; none where nothing could be planned
+     */
+    public List<RollOrder> orders() {
+        return JobLines.orders(job.materials(), plan);
     }
 
     /**
@@ -256,6 +265,8 @@ public final class JobCost implements Explained {
             parts.add(plan.waste().working());
         }
         laminate().ifPresent(runs -> parts.add(runs.working()));
+        orders().stream().filter(order -> order.quantity().left() > 0).forEach(order -> parts.add(order.quantity().working().whose(order.offer().id())));
+        plan.disposal(job).ifPresent(waste -> parts.add(waste.working()));
         job.materials().ink().ifPresent(ink -> parts.add(ink.working(plan.printedM2())));
         job.materials().coatings().forEach(used -> parts.add(used.coating().working(areas().developedM2())));
         if (work != null) {

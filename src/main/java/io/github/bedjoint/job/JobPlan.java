@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,10 +46,10 @@ public final class JobPlan {
 
     private JobPlan(Job job) {
         this.job = job;
-        this.layouts = job.survey().walls().stream().map(wall -> job.layout().plan(wall, job.materials().film())).toList();
+        this.layouts = job.survey().walls().stream().map(wall -> JobRates.planner(job, wall).plan(wall, job.materials().film())).toList();
         this.areas = JobAreas.of(job, layouts);
         List<String> found = new ArrayList<>();
-        layouts.forEach(layout -> layout.reasons().forEach(reason -> found.add(layout.wall().name() + ": " + reason)));
+        layouts.stream().filter(layout -> !layout.isPossible()).forEach(layout -> Obstacles.ofLayout(job, layout, found));
 
         RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
         this.film = plan;
@@ -131,16 +130,15 @@ public final class JobPlan {
     /**
      * Hours, cost, price and hand-over of a job that has these panels and rolls.
      *
-     * @param other    the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
-     * @param weather says for a number of installing days how many more are lost: they delay the hand-over and are not paid
-     * @return its figures; in dry weather the same as {@link JobCost} gives
+     * @param other the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
+     * @return its figures, the same as {@link JobCost} gives
      * @throws IllegalStateException if there is no plan; see {@link #reasons()}
      */
-    public JobFigures figures(Job other, IntUnaryOperator weather) {
+    public JobFigures figures(Job other) {
         if (!isPossible()) {
             throw new IllegalStateException("There is no plan: " + String.join("; ", reasons));
         }
-        return JobFigures.of(JobWork.of(other, this, weather), openedM);
+        return JobFigures.of(JobWork.of(other, this), openedM);
     }
 
     /**
@@ -197,6 +195,12 @@ public final class JobPlan {
     /** In which ways the walls are reached. */
     Set<Access> accesses() {
         return accesses;
+    }
+
+    /** What is thrown away, where the job says what that costs. */
+    Optional<JobDisposal> disposal(Job other) {
+        WasteAccount account = waste;
+        return account == null ? Optional.empty() : other.disposal().map(terms -> new JobDisposal(terms, account, areas));
     }
 
     double developedM2() {
