@@ -68,6 +68,25 @@ class RollsCommandTest {
         assertThat(out).contains("3 rolls, 3, proven the cheapest");
     }
 
+    /** By hand: two of 0.6 x 3 m beside each other on 1.36 m, and 3 m turned lies across no roll; one across needs 6 m. */
+    @Test
+    void rolls_narrowPanels_lieSideBySideAtNamedPlaces() throws IOException {
+        Files.writeString(cuts, "id,width,length,quantity,group,rotate\nn,0.6 m,3 m,2,front,yes\n");
+        assertThat(run("--gap", "10 mm")).isZero();
+        assertThat(out).contains("cuts from edge to edge").contains("610.0 mm").contains("1 rolls, EUR 198.00, proven the cheapest");
+        assertThat(run("--gap", "10 mm", "--format", "json")).isZero();
+        assertThat(out).contains("\"cuts\" : \"guillotine\"", "\"across\" : 0.61", "\"used\" : 3.0", "\"turned\" : false");
+        assertThat(run("--cuts", "cross", "--format", "json")).isZero();
+        assertThat(out).contains("\"cuts\" : \"cross\"", "\"used\" : 6.0");
+    }
+
+    @Test
+    void rolls_wrongRotate_namesRowColumnAndValue() throws IOException {
+        Files.writeString(cuts, "id,width,length,quantity,rotate\nok,1 m,3 m,1,no\nbad,1 m,3 m,1,90\n");
+        assertThat(run()).isEqualTo(2);
+        assertThat(err).contains("rotate").contains("90").contains("yes or no").contains("3");
+    }
+
     @Test
     void rolls_cutThatFitsNoRoll_isNamed() throws IOException {
         Files.writeString(cuts, "id,width,length,quantity\nlong,1.36 m,26 m,1\nok,1.36 m,2 m,1\n");

@@ -61,6 +61,17 @@ class OtherDrawingsTest {
         assertThat(Xml.texts(svg, "text")).contains("A1", "B1", "A", "B", "A very long name of a wall", "Other");
     }
 
+    /** On 100 x 100 mm in 650 pixels: two halves beside each other from the top and from the middle. */
+    @Test
+    void rolls_piecesSideBySide_lieAtTheirPlaces() {
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("w 1", 4_000, 8_000, 2, "w")), List.of(new Stock("S", 8_000, 8_000, 1, -1, "")));
+        Document svg = Xml.parse(Drawing.rolls("Film", plan, 0, UnitStyle.METRIC).svg());
+        List<Element> pieces = rects(svg, Look.FILM);
+        assertThat(Xml.number(pieces.get(1), "y") - Xml.number(pieces.get(0), "y")).isCloseTo(325, within(0.02));
+        assertThat(Xml.number(pieces.get(1), "x")).isEqualTo(Xml.number(pieces.get(0), "x"));
+        assertThat(Frame.outside(svg)).isEmpty();
+    }
+
     @Test
     void rolls_withoutAPlan_holdsNoRoll() {
         RollPlan none = RollPlanner.withDefaults().plan(List.of(new Cut("too wide 1", 90_000, 100, 1, "w")), List.of(new Stock("S", 80_000, 1_000, 1, -1, "")));

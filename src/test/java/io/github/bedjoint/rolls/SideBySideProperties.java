@@ -18,6 +18,18 @@ class SideBySideProperties {
         verify(FlatJobs.any(seed, CutKind.CROSS));
     }
 
+    /** Cuts from edge to edge are never cheaper than free ones. */
+    @Property
+    void plan_guillotineCuts_neverBeatsTheCheapestFreePlan(@ForAll long seed) {
+        SmallJobs.Job job = FlatJobs.any(seed, CutKind.GUILLOTINE);
+        RollPlan plan = job.plan();
+        CuttingTerms free = job.terms().withCuts(CutKind.FREE);
+        long best = FlatJobs.best(new SmallJobs.Job(job.cuts(), job.stock(), free));
+        assertThat(PlanChecker.check(plan)).isEqualTo(PlanChecker.Verdict.yes());
+        assertThat(!plan.isFeasible() || best != Exhaustive.NONE && plan.cost() >= best).isTrue();
+        assertThat(plan.rolls()).noneMatch(roll -> roll.cuts() == CutKind.FREE);
+    }
+
     private static void verify(SmallJobs.Job job) {
         RollPlan plan = job.plan();
         long best = FlatJobs.best(job);

@@ -91,4 +91,27 @@ class WasteAccountTest {
         List<Stock> two = List.of(new Stock("lam", 1000 * MM, 2_000 * MM, 50_00, Stock.UNLIMITED, ""));
         assertThat(LaminatePlan.of(plan(500), 1000 * MM, two, RollPlanner.withDefaults()).plan().isFeasible()).isFalse();
     }
+
+    /**
+     * By hand, two panels of 0.4 x 3 m side by side and one of 0.9 x 2 m behind them, gap 10 mm: the roll holds panels on 3 + 2 = 5 m of
+     * the 5.01 m used, so gap 0.01, margins 2 x 0.01 x 5 = 0.1, panels 2.4 + 1.8 = 4.2, width trim 0.98 x 5 - 4.2 = 0.7, left 10 - 5.01
+     * = 4.99; sum 10.
+     */
+    @Test
+    void of_panelsSideBySide_addsUpToTheFilmOpened() {
+        List<Cut> cuts = List.of(new Cut("n", 400 * MM, 3000 * MM, 2, ""), new Cut("w", 900 * MM, 2000 * MM, 1, ""));
+        RollPlan plan = RollPlanner.withDefaults().withGap(10 * MM).plan(cuts, STOCK);
+        WasteAccount account = WasteAccount.of(plan, FILM, Map.of(WastePart.VISIBLE, 4.2));
+        assertThat(account.partsM2().get(WastePart.GAP)).isCloseTo(0.01, within(1e-12));
+        assertThat(account.partsM2().get(WastePart.EDGE_MARGIN)).isCloseTo(0.1, within(1e-12));
+        assertThat(account.partsM2().get(WastePart.WIDTH_TRIM)).isCloseTo(0.7, within(1e-12));
+        assertThat(account.partsM2().get(WastePart.KEPT_REMNANT)).isCloseTo(4.99, within(1e-12));
+        assertThat(account.partsM2().values().stream().mapToDouble(a -> a).sum()).isCloseTo(10, within(1e-9));
+        WorkingCheck.check(account.working());
+
+        List<Stock> three = List.of(new Stock("lam", 1000 * MM, 3_000 * MM, 50_00, Stock.UNLIMITED, ""));
+        LaminatePlan laminate = LaminatePlan.of(plan, 0, three, RollPlanner.withDefaults());
+        assertThat(laminate.runs()).isEqualTo(2);
+        assertThat(laminate.webM()).isCloseTo(5, within(1e-12));
+    }
 }
