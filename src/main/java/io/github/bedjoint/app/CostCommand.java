@@ -53,6 +53,8 @@ final class CostCommand implements Callable<Integer> {
         HTML,
         /** The cut list as a table. */
         CUTS,
+        /** The print list as a table. */
+        PRINTS,
         /** The price lines as a table. */
         PRICES
     }
@@ -66,7 +68,7 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html|cuts|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list or the price lines as CSV (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prints|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list, the print list or the price lines as CSV (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -147,6 +149,8 @@ final class CostCommand implements Callable<Integer> {
             out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
         } else if (format == Format.CUTS) {
             out.print(JobTables.cuts(cost, units));
+        } else if (format == Format.PRINTS) {
+            out.print(JobTables.prints(cost, units));
         } else if (format == Format.PRICES) {
             out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
         } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {

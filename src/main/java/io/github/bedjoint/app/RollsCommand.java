@@ -3,9 +3,11 @@ package io.github.bedjoint.app;
 import io.github.bedjoint.jobfile.CutList;
 import io.github.bedjoint.jobfile.PlanResult;
 import io.github.bedjoint.jobfile.StockList;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.RollPlanner;
@@ -33,10 +35,13 @@ import picocli.CommandLine.Parameters;
         description = "Plans which rolls to open for a plain list of panels.",
         footer = {
             "",
-            "CUTS.csv has the columns id,width,length,quantity and optionally group; STOCK.csv has",
-            "id,width,length,price,available and optionally lot. Units stand in the cell (2.4 m) or in",
-            "the heading (length mm). An empty width means that only lengths matter, an empty available",
-            "as many rolls as one likes. Without options nothing is lost to lead, tail or gap.",
+            "CUTS.csv has the columns id,width,length,quantity and optionally",
+            "group,rotate; STOCK.csv has id,width,length,price,available and",
+            "optionally lot. Units stand in the cell (2.4 m) or in the heading",
+            "(length mm). An empty width means that only lengths matter, an empty",
+            "available as many rolls as one likes. Without options nothing is lost to",
+            "lead, tail or gap. Narrow panels are laid side by side; one whose rotate",
+            "is yes may be turned by 90 degrees.",
             "",
             "Example: bedjoint rolls cuts.csv stock.csv --lead \"30 cm\" --gap \"10 mm\""
         })
@@ -77,6 +82,12 @@ final class RollsCommand implements Callable<Integer> {
     @Option(names = "--gap", paramLabel = "LENGTH", description = "Between neighbouring pieces (default: none).")
     private @Nullable String gap;
 
+    @Option(
+            names = "--cuts",
+            paramLabel = "free|guillotine|cross",
+            description = "Cuts that may be needed: any, only cuts from edge to edge, only cross cuts with one panel across the roll (default: free).")
+    private CutKind kind = CutKind.FREE;
+
     @Option(names = "--one-lot", description = "All pieces of a group from rolls of one lot.")
     private boolean oneLot;
 
@@ -95,7 +106,7 @@ final class RollsCommand implements Callable<Integer> {
         try {
             rolls = StockList.parse(Input.text(stock));
             CuttingTerms terms = new CuttingTerms(
-                    steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+                    steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY, kind);
             plan = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work).plan(CutList.parse(Input.text(cuts)), rolls.stock());
         } catch (RefusedException e) {
             err.println(e.getMessage());
@@ -133,10 +144,36 @@ final class RollsCommand implements Callable<Integer> {
                 rows.row(Integer.toString(number), roll.stockId(), String.join(", ", roll.pieces()), cut(roll.usedSteps()), cut(roll.remnantSteps()));
             }
             rows.print(text);
+            places(text, plan);
             text.append(plan.rolls().size()).append(" rolls, ").append(result.stock().amount(plan.cost()));
             text.append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + result.stock().amount(plan.lowerBound())).append('\n');
         }
         return text.toString();
+    }
+
+    /** Where the pieces lie on rolls that hold some side by side or turned. */
+    private void places(StringBuilder text, RollPlan plan) {
+        int number = 0;
+        for (OpenedRoll roll : plan.rolls()) {
+            number++;
+            if (roll.cuts() != CutKind.CROSS || roll.placed().stream().anyMatch(PlacedCut::turned)) {
+                text.append("roll ").append(number).append(", places behind the lead and from the left edge, ").append(words(roll.cuts())).append('\n');
+                Columns rows = new Columns("  ", "lrrrrl").row("piece", "along", "across", "length", "width", "");
+                for (PlacedCut piece : roll.placed()) {
+                    rows.row(piece.cutId(), cut(piece.alongSteps()), cut(piece.acrossSteps()), cut(piece.lengthSteps()), cut(piece.widthSteps()),
+                            piece.turned() ? "turned" : "");
+                }
+                rows.print(text);
+            }
+        }
+    }
+
+    private static String words(CutKind kind) {
+        return switch (kind) {
+            case CROSS -> "cross cuts only:";
+            case GUILLOTINE -> "cuts from edge to edge (cross cuts, slits, cross cuts):";
+            case FREE -> "cuts that stop inside the film:";
+        };
     }
 
     private String words(Shortage shortage) {

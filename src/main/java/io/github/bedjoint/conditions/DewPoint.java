@@ -115,7 +115,7 @@ public final class DewPoint implements Explained {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof DewPoint that && airC == that.airC && humidity == that.humidity;
+        return other instanceof DewPoint that && Double.compare(airC, that.airC) == 0 && Double.compare(humidity, that.humidity) == 0;
     }
 
     @Override

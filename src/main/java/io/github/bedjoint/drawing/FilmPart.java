@@ -2,10 +2,15 @@ package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.PrintFile;
+import io.github.bedjoint.layout.PrintList;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
@@ -34,6 +39,10 @@ final class FilmPart {
         Film film = cost.job().materials().film();
         page.section("rolls", "Rolls to open");
         rolls("Film: " + film.name(), cost.filmPlan(), film.edgeMarginSteps());
+        if (page.copy.hasCosts()) {
+            cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
+                    page.out.element("p", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
+        }
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.waste(cost.waste(), page.style));
         page.out.close().open("div", "class", "grow");
@@ -42,7 +51,17 @@ final class FilmPart {
         page.fold(cost.waste().working());
         page.out.close().close();
         cost.laminate().ifPresent(this::laminate);
+        orders();
         page.end();
+    }
+
+    /** Says what is ordered where that is more than is opened. */
+    private void orders() {
+        for (RollOrder order : cost.orders()) {
+            if (order.quantity().left() > 0) {
+                page.out.element("p", "Order of " + order.name() + ", " + order + ".");
+            }
+        }
     }
 
     private static Map<String, Integer> rollOfPiece(RollPlan plan) {
@@ -63,7 +82,23 @@ final class FilmPart {
                     plain(panel.lowerLeft().xSteps()), plain(panel.lowerLeft().ySteps()), roll == null ? "" : roll.toString());
         }
         table.end();
+        prints(layout);
         page.fold(Working.group("How the cut sizes came about", layout.panels().stream().map(Panel::working).toList()));
+    }
+
+    private void prints(PanelLayout layout) {
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        Table table = page.table(layout.wall().name() + ", print files of a picture that fills wall and bleeds", "File", ">From left" + unit,
+                ">From top" + unit, ">Width" + unit, ">Height" + unit, "Turned", ">Copies");
+        for (PrintList list : cost.prints()) {
+            for (PrintFile file : list.files()) {
+                if (file.panel().wall().equals(layout.wall().name())) {
+                    table.row(file.name(), plain(file.fromLeftSteps()), plain(file.fromTopSteps()), plain(file.panel().alongSteps()),
+                            plain(file.panel().upSteps()), file.quarterTurn() ? "yes" : "no", Integer.toString(file.copies()));
+                }
+            }
+        }
+        table.end();
     }
 
     /** A length without the unit, which stands in the head of its column. */
@@ -79,11 +114,30 @@ final class FilmPart {
             table.row(Integer.toString(i + 1), roll.stockId(), String.join(", ", roll.pieces()), page.cut(roll.remnantSteps()));
         }
         table.end();
+        for (int i = 0; i < plan.rolls().size(); i++) {
+            places("Roll " + (i + 1), plan.rolls().get(i));
+        }
         if (page.copy.hasCosts()) {
             Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
             Money bound = Money.ofMinor(cost.job().rules().currency(), plan.lowerBound());
             page.out.element("p", price + (plan.isProven() ? ", proven the cheapest." : "; no plan costs less than " + bound + "."));
         }
+    }
+
+    /** Where pieces lie that lie side by side or turned. */
+    private void places(String title, OpenedRoll roll) {
+        if (roll.cuts() == CutKind.CROSS && roll.placed().stream().noneMatch(PlacedCut::turned)) {
+            return;
+        }
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        String cuts = roll.cuts() == CutKind.FREE ? "some cuts stop inside the film" : "all cuts run from edge to edge";
+        Table table = page.table(title + ", pieces side by side: " + cuts, "Panel", ">Behind the lead" + unit, ">From the left edge" + unit, ">Along the roll" + unit,
+                ">Across" + unit, "Turned");
+        for (PlacedCut piece : roll.placed()) {
+            table.row(piece.cutId(), plain(piece.alongSteps()), plain(piece.acrossSteps()), plain(piece.lengthSteps()), plain(piece.widthSteps()),
+                    piece.turned() ? "by 90 degrees" : "");
+        }
+        table.end();
     }
 
     private void laminate(LaminatePlan laminate) {

@@ -1,7 +1,9 @@
 package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Print;
@@ -20,6 +22,7 @@ final class RollSketch {
     private static final double ROOM = 650;
     private static final double WIDTH = LEFT + ROOM + 4;
     private static final double LEAST_BAR = 26;
+    private static final double LEAST_BAR_BESIDE = 70;
     private static final double HEAD = 19;
     private static final double BELOW = 12;
     private static final double SIZE = 11;
@@ -86,7 +89,12 @@ final class RollSketch {
     }
 
     private double bar(OpenedRoll roll) {
-        return Math.max(LEAST_BAR, trueBar(roll));
+        return Math.max(leastBar(roll), trueBar(roll));
+    }
+
+    /** Pieces side by side need more room for their names. */
+    private static double leastBar(OpenedRoll roll) {
+        return roll.cuts() == CutKind.CROSS ? LEAST_BAR : LEAST_BAR_BESIDE;
     }
 
     private void roll(Svg svg, int number, OpenedRoll roll, double y) {
@@ -101,13 +109,19 @@ final class RollSketch {
         long at = plan.terms().leadSteps();
         svg.hatch(Hatch.FALLING, LEFT, top, at * scale, bar);
         svg.line(x(at), top, x(at), top + bar, Look.THIN);
-        for (String piece : roll.pieces()) {
-            Cut cut = cut(piece);
-            svg.rect(x(at), top + margin * across, cut.lengthSteps() * scale, cut.widthSteps() * across, Look.PIECE);
-            double beside = bar - (margin + cut.widthSteps()) * across;
-            svg.hatch(Hatch.LEVEL, x(at), top + bar - beside, cut.lengthSteps() * scale, beside);
-            name(svg, cut, new Box(x(at), top + margin * across, cut.lengthSteps() * scale, cut.widthSteps() * across), bar);
-            at += cut.lengthSteps() + plan.terms().gapSteps();
+        for (List<PlacedCut> section : roll.sections()) {
+            long end = section.stream().mapToLong(PlacedCut::alongEndSteps).max().orElseThrow();
+            double from = x(at + section.get(0).alongSteps());
+            Box whole = new Box(from, top, x(at + end) - from, bar);
+            PlacedCut first = section.get(0);
+            double covered = section.size() > 1 ? 0 : (margin + first.acrossEndSteps()) * across;
+            svg.hatch(Hatch.LEVEL, whole.x(), top + covered, whole.width(), bar - covered);
+            for (PlacedCut piece : section) {
+                Box box = new Box(
+                        x(at + piece.alongSteps()), top + (margin + piece.acrossSteps()) * across, piece.lengthSteps() * scale, piece.widthSteps() * across);
+                svg.rect(box.x(), box.y(), box.width(), box.height(), Look.PIECE);
+                name(svg, piece, box, section.size() > 1 ? box : new Box(box.x(), box.bottom(), box.width(), bar - box.height()));
+            }
         }
         at = plan.terms().leadSteps() + roll.usedSteps();
         left(svg, roll, new Box(x(at), top, roll.remnantSteps() * scale, bar));
@@ -120,11 +134,15 @@ final class RollSketch {
         return LEFT + steps * scale;
     }
 
-    /** Its name and length, on the piece or, where that is too thin, below it on what is cut off. */
-    private void name(Svg svg, Cut cut, Box piece, double bar) {
+    /** Its name and length, on the piece or, where that is too thin, beside it on what is cut off. */
+    private void name(Svg svg, PlacedCut placed, Box piece, Box beside) {
+        Cut cut = cut(placed.cutId());
         boolean thin = piece.height() < 15;
-        Box box = thin ? new Box(piece.x(), piece.bottom(), piece.width(), bar - piece.height()) : piece;
-        String length = Print.cut(cut.lengthSteps(), style);
+        Box box = thin ? beside : piece;
+        if (box.height() < 12) {
+            return;
+        }
+        String length = Print.cut(placed.lengthSteps(), style);
         double middle = box.x() + box.width() / 2;
         double y = box.y() + box.height() / 2;
         for (String name : List.of(cut.id(), shortName(cut))) {
@@ -177,16 +195,17 @@ final class RollSketch {
     }
 
     private Legend legend() {
-        boolean thick = plan.rolls().stream().anyMatch(roll -> trueBar(roll) < LEAST_BAR);
+        boolean thick = plan.rolls().stream().anyMatch(roll -> trueBar(roll) < leastBar(roll));
+        boolean beside = plan.rolls().stream().anyMatch(roll -> roll.cuts() != CutKind.CROSS);
         boolean narrow = plan.rolls().stream().anyMatch(roll ->
-                roll.pieces().stream().anyMatch(piece -> cut(piece).widthSteps() + margin < row(roll).widthSteps() + 2 * margin));
+                roll.sections().stream().anyMatch(section -> section.size() > 1 || section.get(0).acrossEndSteps() < row(roll).widthSteps() + margin));
         boolean kept = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && isKept(roll));
         boolean scrap = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && !isKept(roll));
         Legend legend = new Legend()
-                .with((svg, x, y) -> svg.rect(x, y, 26, 12, Look.PIECE), "piece; cut from left to right")
+                .with((svg, x, y) -> svg.rect(x, y, 26, 12, Look.PIECE), beside ? "piece; cut from left to right, pieces of a stretch from its edge on" : "piece; cut from left to right")
                 .withIf(plan.terms().leadSteps() > 0, mark(Hatch.FALLING), "lead: " + Print.cut(plan.terms().leadSteps(), style))
                 .withIf(plan.terms().tailSteps() > 0, mark(Hatch.CROSSED), "tail: " + Print.cut(plan.terms().tailSteps(), style))
-                .withIf(narrow, mark(Hatch.LEVEL), "cut off beside a piece")
+                .withIf(narrow, mark(Hatch.LEVEL), beside ? "cut off beside and between pieces" : "cut off beside a piece")
                 .withIf(plan.terms().gapSteps() > 0, (svg, x, y) -> svg.rect(x + 11, y, 4, 12, Look.BLANK),
                         "gap between pieces: " + Print.cut(plan.terms().gapSteps(), style))
                 .withIf(kept, (svg, x, y) -> svg.rect(x, y, 26, 12, Look.DASHED), "left on the roll, kept")

@@ -117,7 +117,7 @@ public final class Coating {
     public boolean equals(@Nullable Object other) {
         return other instanceof Coating that
                 && name.equals(that.name)
-                && m3PerM2 == that.m3PerM2
+                && Double.compare(m3PerM2, that.m3PerM2) == 0
                 && coats == that.coats;
     }
 

@@ -144,8 +144,8 @@ public final class Ink {
     public boolean equals(@Nullable Object other) {
         return other instanceof Ink that
                 && family == that.family
-                && m3PerM2 == that.m3PerM2
-                && coverage == that.coverage
+                && Double.compare(m3PerM2, that.m3PerM2) == 0
+                && Double.compare(coverage, that.coverage) == 0
                 && price.equals(that.price);
     }
 

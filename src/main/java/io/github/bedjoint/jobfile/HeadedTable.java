@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -113,6 +114,15 @@ final class HeadedTable {
                 }
                 return Door.count(column, Integer.parseInt(text(column)), low, high);
             });
+        }
+
+        /** Yes or no, also as true or false and 1 or 0; an empty cell is no. */
+        boolean isYes(String column) {
+            return switch (text(column).toLowerCase(Locale.ROOT)) {
+                case "yes", "true", "1" -> true;
+                case "", "no", "false", "0" -> false;
+                default -> throw refused(column, "must be yes or no", "Maybe an angle was given.");
+            };
         }
 
         /** What a step makes of a cell; whatever refuses it is refused again under row and column. */

@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
@@ -33,11 +34,23 @@ final class JobWriter {
         });
         deduction(job.deduction());
         new MaterialsWriter(out).write(job.materials());
+        if (job.disposal().isPresent()) {
+            out.object("disposal", () -> new MaterialsWriter(out).disposal(job.disposal().get()));
+        }
         out.object("layout", () -> new LayoutWriter(out, job.rules().currency()).write(job.layout()));
         if (!job.takeUp().equals(TakeUp.NONE)) {
             out.object("takeUp", () -> {
                 out.number("along", job.takeUp().along());
                 out.number("up", job.takeUp().up());
+            });
+        }
+        if (!job.spares().equals(Spares.NONE)) {
+            out.object("spares", () -> {
+                if (job.spares().rate() > 0) {
+                    out.number("reprintRate", job.spares().rate());
+                } else {
+                    out.count("each", job.spares().count());
+                }
             });
         }
         out.object("cutting", () -> cutting(job.cutting()));

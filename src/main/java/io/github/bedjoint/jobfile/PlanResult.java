@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.rolls.Certificate;
 import io.github.bedjoint.rolls.LotBound;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.PriceList;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Shortage;
@@ -25,7 +26,9 @@ import java.util.List;
 public record PlanResult(RollPlan plan, StockList stock) {
 
     /**
-     * The plan as JSON: {@code feasible, cost, lowerBound, proven, certificate, rolls[] {stock, pieces[], used, remnant}, shortages[]}.
+     * The plan as JSON: {@code feasible, cost, lowerBound, proven, certificate, rolls[] {stock, cuts, pieces[], places[],
+     * used, remnant}, shortages[]}. The places are those of the pieces, one for one: where each starts behind the lead and from the left edge,
+     * how far it reaches, and whether it is turned.
      *
      * @return the text, ended by a line feed
      */
@@ -55,9 +58,21 @@ public record PlanResult(RollPlan plan, StockList stock) {
         for (OpenedRoll roll : plan.rolls()) {
             json.writeStartObject();
             json.writeStringField("stock", roll.stockId());
+            json.writeStringField("cuts", Fields.word(roll.cuts()));
             json.writeArrayFieldStart("pieces");
             for (String piece : roll.pieces()) {
                 json.writeString(piece);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("places");
+            for (PlacedCut piece : roll.placed()) {
+                json.writeStartObject();
+                json.writeNumberField("along", Steps.toM(piece.alongSteps()));
+                json.writeNumberField("across", Steps.toM(piece.acrossSteps()));
+                json.writeNumberField("length", Steps.toM(piece.lengthSteps()));
+                json.writeNumberField("width", Steps.toM(piece.widthSteps()));
+                json.writeBooleanField("turned", piece.turned());
+                json.writeEndObject();
             }
             json.writeEndArray();
             json.writeNumberField("used", Steps.toM(roll.usedSteps()));
@@ -90,6 +105,14 @@ public record PlanResult(RollPlan plan, StockList stock) {
             numbers(json, list.prices());
             json.writeFieldName("held");
             table(json, list.held());
+            json.writeObjectFieldStart("across");
+            json.writeFieldName("from");
+            numbers(json, list.across().from());
+            json.writeFieldName("counts");
+            numbers(json, list.across().counts());
+            json.writeFieldName("most");
+            numbers(json, list.across().most());
+            json.writeEndObject();
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -134,22 +157,30 @@ public record PlanResult(RollPlan plan, StockList stock) {
     }
 
     /**
-     * The plan as a table, one row a piece: {@code roll,stock,place,piece}; rolls numbered from 1, places along the roll from 1.
+     * The plan as a table, one row a piece: {@code roll,stock,place,piece,along m,across m,turned}; rolls numbered from 1, pieces of a
+     * roll numbered from 1 in cutting order, each with its start behind the lead and from the left edge.
      *
      * @return the table (RFC 4180), lines ended by a line feed; cells that a spreadsheet might run as a formula are defused by an apostrophe
      */
     public String csv() {
-        StringBuilder table = new StringBuilder("roll,stock,place,piece\n");
+        StringBuilder table = new StringBuilder("roll,stock,place,piece,along m,across m,turned\n");
         int number = 0;
         for (OpenedRoll roll : plan.rolls()) {
             number++;
             int place = 0;
-            for (String piece : roll.pieces()) {
+            for (PlacedCut piece : roll.placed()) {
                 place++;
-                table.append(number).append(',').append(CsvTable.defused(roll.stockId())).append(',').append(place).append(',').append(CsvTable.defused(piece)).append('\n');
+                table.append(number).append(',').append(CsvTable.defused(roll.stockId())).append(',').append(place).append(',')
+                        .append(CsvTable.defused(piece.cutId())).append(',').append(metres(piece.alongSteps())).append(',')
+                        .append(metres(piece.acrossSteps())).append(',').append(piece.turned() ? "yes" : "no").append('\n');
             }
         }
         return table.toString();
+    }
+
+    /** Exact: a step is 0.0000125 m. */
+    private static String metres(long steps) {
+        return BigDecimal.valueOf(steps).multiply(new BigDecimal("0.0000125")).stripTrailingZeros().toPlainString();
     }
 
     private BigDecimal amount(long minor) {

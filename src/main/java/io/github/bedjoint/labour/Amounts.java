@@ -9,6 +9,7 @@ import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of each {@link Driver} there is; what is not given is none.
@@ -136,7 +137,7 @@ public final class Amounts {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof Amounts that && inner.equals(that.inner);
     }
 

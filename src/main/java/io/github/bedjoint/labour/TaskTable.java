@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The tasks of a shop, in order of work. {@link #defaults()} holds starting values without evidence; a shop replaces the table, or
@@ -145,7 +146,7 @@ public final class TaskTable {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof TaskTable that && tasks().equals(that.tasks());
     }
 

@@ -32,7 +32,7 @@ final class AcrossCheck {
                 narrowest = Math.min(narrowest, cut.widthSteps());
             }
         }
-        return terms.cuts() != CutKind.ONE_ACROSS && narrowest + second + terms.gapSteps() <= type.width();
+        return terms.cuts() != CutKind.CROSS && narrowest + second + terms.gapSteps() <= type.width();
     }
 
     /** Whether the lists belong together: widths rise, nothing is negative, each stock row has a number. */
@@ -60,13 +60,13 @@ final class AcrossCheck {
         List<HeldCheck.Panel> panels = new ArrayList<>();
         for (Cut cut : cuts) {
             for (long[] way : ways(cut, type)) {
-                if (terms.cuts() == CutKind.ONE_ACROSS && count(way[0]) > most) {
+                if (terms.cuts() == CutKind.CROSS && count(way[0]) > most) {
                     return false;
                 }
                 panels.add(new HeldCheck.Panel(way[0] + terms.gapSteps(), count(way[0]), cut.quantity()));
             }
         }
-        return terms.cuts() == CutKind.ONE_ACROSS || HeldCheck.neverAbove(panels, type.width() + terms.gapSteps(), most);
+        return terms.cuts() == CutKind.CROSS || HeldCheck.neverAbove(panels, type.width() + terms.gapSteps(), most);
     }
 
     /** Whether no such roll holds panels priced above a number, shown for panels in a line. */
@@ -91,7 +91,7 @@ final class AcrossCheck {
         if (cut.widthSteps() <= type.width() && cut.lengthSteps() <= type.usable()) {
             ways.add(new long[] {cut.widthSteps(), cut.lengthSteps()});
         }
-        if (cut.rotate() && cut.lengthSteps() <= type.width() && cut.widthSteps() <= type.usable()) {
+        if (cut.rotate() && cut.widthSteps() != cut.lengthSteps() && cut.lengthSteps() <= type.width() && cut.widthSteps() <= type.usable()) {
             ways.add(new long[] {cut.lengthSteps(), cut.widthSteps()});
         }
         return ways;

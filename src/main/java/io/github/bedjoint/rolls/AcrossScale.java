@@ -40,6 +40,11 @@ public record AcrossScale(List<Long> from, List<Long> counts, List<Long> most) {
         return new AcrossScale(List.of(1L), List.of(1L), Collections.nCopies(stockRows, 1L));
     }
 
+    /** No panel counts: enough where one fits no roll at all. */
+    static AcrossScale nothing(int stockRows) {
+        return new AcrossScale(List.of(), List.of(), Collections.nCopies(stockRows, 0L));
+    }
+
     /** What a panel counts that reaches so far across. */
     long count(long across) {
         int at = Collections.binarySearch(from, across);

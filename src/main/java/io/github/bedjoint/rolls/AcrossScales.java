@@ -71,7 +71,7 @@ final class AcrossScales {
         for (Cut cut : cuts) {
             for (Lying way : ways(cut)) {
                 long narrowest = cuts.stream()
-                        .filter(other -> other != cut || cut.quantity() > 1)
+                        .filter(other -> other != cut || cut.quantity() > 1 || ways(cut).size() > 1)
                         .flatMap(other -> ways(other).stream())
                         .mapToLong(Lying::across)
                         .min()

@@ -17,7 +17,7 @@ final class Guillotine {
             lone &= section.size() == 1;
             free |= !isParted(section, false);
         }
-        return lone ? CutKind.ONE_ACROSS : free ? CutKind.FREE : CutKind.GUILLOTINE;
+        return lone ? CutKind.CROSS : free ? CutKind.FREE : CutKind.GUILLOTINE;
     }
 
     /** Parts the pieces by slits or by cross cuts, each part by the other ones, until every piece is alone. */

@@ -79,7 +79,7 @@ public final class LaminatePlan implements Explained {
             runs.add(new Cut("run " + (runs.size() + 1), width, web + leadInSteps, 1, ""));
         }
         List<Double> websM = webs.stream().map(Steps::toM).toList();
-        return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.withCuts(CutKind.ONE_ACROSS).plan(runs, stock));
+        return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.withCuts(CutKind.CROSS).plan(runs, stock));
     }
 
     /**

@@ -83,7 +83,7 @@ final class PlaceCheck {
 
     private void cuts() {
         boolean fine = switch (terms.cuts()) {
-            case ONE_ACROSS -> parts(boxes, true).size() == boxes.size();
+            case CROSS -> parts(boxes, true).size() == boxes.size();
             case GUILLOTINE -> isParted(boxes);
             case FREE -> true;
         };

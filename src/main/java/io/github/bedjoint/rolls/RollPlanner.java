@@ -94,7 +94,7 @@ public final class RollPlanner {
     /**
      * Sets which cuts a plan may need.
      *
-     * @param kind {@link CutKind#ONE_ACROSS} for one panel across the roll, {@link CutKind#GUILLOTINE} for cuts from edge to edge,
+     * @param kind {@link CutKind#CROSS} for one panel across the roll, {@link CutKind#GUILLOTINE} for cuts from edge to edge,
      *     {@link CutKind#FREE} for any
      * @return a planner
      */

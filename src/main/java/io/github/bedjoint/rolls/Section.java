@@ -50,7 +50,7 @@ record Section(List<PlacedCut> placed, int quantity) {
         for (Section section : sections) {
             cuts.add(new Cut(Integer.toString(cuts.size()), section.width(), section.length(), section.quantity(), ""));
         }
-        RollPlan plan = PlainPlanning.plan(cuts, stock, terms.withCuts(CutKind.ONE_ACROSS), work);
+        RollPlan plan = PlainPlanning.plan(cuts, stock, terms.withCuts(CutKind.CROSS), work);
         Map<String, Stock> rows = new HashMap<>();
         stock.forEach(row -> rows.put(row.id(), row));
         List<OpenedRoll> rolls = new ArrayList<>();

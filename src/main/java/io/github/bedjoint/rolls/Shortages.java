@@ -64,7 +64,8 @@ final class Shortages {
             }
             held.add(row);
         }
-        return new Certificate(List.of(new PriceList(prices, held)), List.of(), List.of());
+        AcrossScale across = all ? AcrossScale.oneAcross(stock.size()) : AcrossScale.nothing(stock.size());
+        return new Certificate(List.of(new PriceList(prices, held, across)), List.of(), List.of());
     }
 
     /** The reason that only a search can find. */

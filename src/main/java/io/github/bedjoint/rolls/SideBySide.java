@@ -62,7 +62,7 @@ final class SideBySide {
             narrowest = Math.min(narrowest, cut.widthSteps());
             second = cut.quantity() > 1 ? Math.min(second, cut.widthSteps()) : second;
         }
-        return terms.cuts() != CutKind.ONE_ACROSS && narrowest + second + terms.gapSteps() <= widest;
+        return terms.cuts() != CutKind.CROSS && narrowest + second + terms.gapSteps() <= widest;
     }
 
     static RollPlan plan(List<Cut> cuts, List<Stock> stock, CuttingTerms terms, Work work) {
@@ -70,12 +70,14 @@ final class SideBySide {
     }
 
     private RollPlan plan() {
-        offer(alone());
+        for (long width : widths()) {
+            offer(planned(cuts.stream().map(cut -> aloneIn(cut, cut.quantity(), width)).toList()));
+        }
         raise();
         gather();
         bound.search();
         raise();
-        if (terms.cuts() != CutKind.ONE_ACROSS && pieces <= MAX_PIECES) {
+        if (terms.cuts() != CutKind.CROSS && pieces <= MAX_PIECES) {
             Work all = work;
             work = all.part(OUTLINES * pieces * pieces);
             search();
@@ -127,13 +129,11 @@ final class SideBySide {
         return rolls;
     }
 
-    /** Each panel in a section of its own, as short as it may lie. */
-    private List<OpenedRoll> alone() {
-        return planned(cuts.stream().map(cut -> aloneIn(cut, cut.quantity())).toList());
-    }
-
-    private Section aloneIn(Cut cut, int quantity) {
-        Lying way = Lying.of(cut, stock, terms).stream().min(Comparator.comparingLong(Lying::along)).orElseThrow();
+    /** A panel in a section of its own: as short as it may lie on a width, or else on any. */
+    private Section aloneIn(Cut cut, int quantity, long width) {
+        Lying way = Lying.of(cut, stock, terms).stream()
+                .min(Comparator.<Lying, Boolean>comparing(l -> l.across() > width).thenComparing(Lying::along))
+                .orElseThrow();
         return new Section(List.of(PlacedCut.of(cut, 0, 0, way.turned())), quantity);
     }
 
@@ -146,7 +146,7 @@ final class SideBySide {
     }
 
     private void gather() {
-        if (terms.cuts() == CutKind.ONE_ACROSS) {
+        if (terms.cuts() == CutKind.CROSS) {
             return;
         }
         boolean turns = cuts.stream().anyMatch(Cut::rotate);
@@ -158,7 +158,7 @@ final class SideBySide {
                     for (int c = 0; c < open.length; c++) {
                         open[c] = fits(cuts.get(c), width) ? cuts.get(c).quantity() : 0;
                         if (open[c] == 0) {
-                            sections.add(aloneIn(cuts.get(c), cuts.get(c).quantity()));
+                            sections.add(aloneIn(cuts.get(c), cuts.get(c).quantity(), width));
                         }
                     }
                     sections.addAll(Shelves.of(cuts, open, stock, terms, width, way));
@@ -194,7 +194,7 @@ final class SideBySide {
             if (goes) {
                 beside.addAll(Collections.nCopies(cut.quantity(), c));
             } else {
-                alone.add(aloneIn(cut, cut.quantity()));
+                alone.add(aloneIn(cut, cut.quantity(), width));
             }
         }
         if (beside.isEmpty()) {
@@ -322,7 +322,7 @@ final class SideBySide {
         Stock row = rows.get(roll.stockId());
         List<String> ids = cuts.stream().map(Cut::id).toList();
         List<Integer> own = roll.placed().stream().map(piece -> ids.indexOf(piece.cutId())).toList();
-        if (roll.sections().size() == own.size() && roll.cuts() == CutKind.ONE_ACROSS && roll.remnantSteps() == 0) {
+        if (roll.sections().size() == own.size() && roll.cuts() == CutKind.CROSS && roll.remnantSteps() == 0) {
             return roll;
         }
         StripSearch search = new StripSearch(new Pieces(cuts, own, List.of(row), terms), row.widthSteps(), part);

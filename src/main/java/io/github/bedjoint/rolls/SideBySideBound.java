@@ -20,7 +20,7 @@ final class SideBySideBound {
         maker = new ModelMaker(cuts, stock, terms);
         counts = new RollCounts(maker.model);
         List<AcrossScale> scales = new ArrayList<>();
-        if (terms.cuts() == CutKind.ONE_ACROSS) {
+        if (terms.cuts() == CutKind.CROSS) {
             scales.add(AcrossScale.oneAcross(stock.size()));
         } else {
             AcrossScales found = new AcrossScales(cuts, stock, terms, work);

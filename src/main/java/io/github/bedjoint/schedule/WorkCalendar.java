@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When work is done: hours of each weekday in a time zone, days that are closed, and stretches that are blocked.
@@ -259,7 +260,7 @@ public final class WorkCalendar {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof WorkCalendar that
                 && zone.equals(that.zone)
                 && week.equals(that.week)

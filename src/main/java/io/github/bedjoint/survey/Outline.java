@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A simple polygon in whole steps: the rim of a wall, gables and steps included.
@@ -246,7 +247,7 @@ public final class Outline {
 
     /** Equal when the corners are the same, from whichever corner they are counted. */
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof Outline that && canonical().equals(that.canonical());
     }
 

@@ -122,7 +122,7 @@ public final class AdjustedSurface implements Surface {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof AdjustedSurface that && shape.equals(that.shape) && ratio == that.ratio;
+        return other instanceof AdjustedSurface that && shape.equals(that.shape) && Double.compare(ratio, that.ratio) == 0;
     }
 
     @Override

@@ -317,8 +317,8 @@ public final class GridSurface implements Surface {
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof GridSurface that
-                && pitchXM == that.pitchXM
-                && pitchYM == that.pitchYM
+                && Double.compare(pitchXM, that.pitchXM) == 0
+                && Double.compare(pitchYM, that.pitchYM) == 0
                 && diagonal == that.diagonal
                 && sums.equals(that.sums)
                 && Objects.equals(noise, that.noise);

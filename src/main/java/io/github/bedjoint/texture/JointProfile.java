@@ -193,7 +193,7 @@ public final class JointProfile {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof JointProfile that && kind == that.kind && size == that.size;
+        return other instanceof JointProfile that && kind == that.kind && Double.compare(size, that.size) == 0;
     }
 
     @Override

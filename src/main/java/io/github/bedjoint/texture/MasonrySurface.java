@@ -349,12 +349,12 @@ public final class MasonrySurface implements Surface {
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof MasonrySurface that
-                && stretcherM == that.stretcherM
-                && heightM == that.heightM
+                && Double.compare(stretcherM, that.stretcherM) == 0
+                && Double.compare(heightM, that.heightM) == 0
                 && bed.equals(that.bed)
                 && head.equals(that.head)
                 && bond == that.bond
-                && faceRatio == that.faceRatio
+                && Double.compare(faceRatio, that.faceRatio) == 0
                 && tolerance.equals(that.tolerance);
     }
 

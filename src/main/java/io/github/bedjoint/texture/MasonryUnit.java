@@ -137,10 +137,10 @@ public final class MasonryUnit {
     public boolean equals(@Nullable Object other) {
         return other instanceof MasonryUnit that
                 && name.equals(that.name)
-                && lengthM == that.lengthM
-                && heightM == that.heightM
-                && moduleLengthM == that.moduleLengthM
-                && moduleHeightM == that.moduleHeightM
+                && Double.compare(lengthM, that.lengthM) == 0
+                && Double.compare(heightM, that.heightM) == 0
+                && Double.compare(moduleLengthM, that.moduleLengthM) == 0
+                && Double.compare(moduleHeightM, that.moduleHeightM) == 0
                 && source.equals(that.source);
     }
 

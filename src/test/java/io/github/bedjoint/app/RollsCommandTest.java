@@ -57,7 +57,7 @@ class RollsCommandTest {
     void rolls_asCsv_defusesFormulas() throws IOException {
         Files.writeString(cuts, "id,width,length,quantity\n\"=1+1,x\",1.36 m,3 m,1\n");
         assertThat(run("--format", "csv")).isZero();
-        assertThat(out).isEqualTo("roll,stock,place,piece\n1,A-10,1,\"'=1+1,x\"\n");
+        assertThat(out).isEqualTo("roll,stock,place,piece,along m,across m,turned\n1,A-10,1,\"'=1+1,x\",0,0,no\n");
     }
 
     @Test

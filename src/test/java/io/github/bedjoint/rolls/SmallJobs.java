@@ -42,14 +42,14 @@ final class SmallJobs {
             stock.add(new Stock(
                     "S" + s, width, longest / 2 + random.nextInt(2 * longest), cost, available, "L" + random.nextInt(2)));
         }
-        return new Job(cuts, stock, CuttingTerms.plain().withCuts(CutKind.ONE_ACROSS));
+        return new Job(cuts, stock, CuttingTerms.plain().withCuts(CutKind.CROSS));
     }
 
     static Job withTerms(long seed) {
         Job job = any(seed);
         Random random = new Random(seed * 31 + 7);
         CuttingTerms terms =
-                new CuttingTerms(random.nextInt(3), random.nextInt(3), random.nextInt(3), RemnantRule.none(), LotRule.ANY, CutKind.ONE_ACROSS);
+                new CuttingTerms(random.nextInt(3), random.nextInt(3), random.nextInt(3), RemnantRule.none(), LotRule.ANY, CutKind.CROSS);
         return new Job(job.cuts(), job.stock(), terms);
     }
 
@@ -61,7 +61,7 @@ final class SmallJobs {
         return new Job(
                 job.cuts(),
                 job.stock(),
-                new CuttingTerms(t.leadSteps(), t.tailSteps(), t.gapSteps(), rule, LotRule.ANY, CutKind.ONE_ACROSS));
+                new CuttingTerms(t.leadSteps(), t.tailSteps(), t.gapSteps(), rule, LotRule.ANY, CutKind.CROSS));
     }
 
     static Job withLots(long seed) {
@@ -71,6 +71,6 @@ final class SmallJobs {
                 job.cuts(),
                 job.stock(),
                 new CuttingTerms(
-                        t.leadSteps(), t.tailSteps(), t.gapSteps(), RemnantRule.none(), LotRule.ONE_LOT_PER_WALL, CutKind.ONE_ACROSS));
+                        t.leadSteps(), t.tailSteps(), t.gapSteps(), RemnantRule.none(), LotRule.ONE_LOT_PER_WALL, CutKind.CROSS));
     }
 }
