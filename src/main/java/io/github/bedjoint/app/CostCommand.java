@@ -59,6 +59,8 @@ final class CostCommand implements Callable<Integer> {
         HTML,
         /** The cut list as a table. */
         CUTS,
+        /** The print list as a table. */
+        PRINTS,
         /** The price lines as a table. */
         PRICES
     }
@@ -73,7 +75,7 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html|cuts|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list or the price lines as CSV (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prints|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list, the print list or the price lines as CSV (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -188,6 +190,7 @@ final class CostCommand implements Callable<Integer> {
                 out.print(sure.map(page::withRanges).orElse(page));
             }
             case CUTS -> out.print(JobTables.cuts(cost, units));
+            case PRINTS -> out.print(JobTables.prints(cost, units));
             case PRICES -> out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
             case TEXT -> text(cost, sure, others, working);
         }

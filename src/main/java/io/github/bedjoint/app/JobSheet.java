@@ -54,6 +54,8 @@ final class JobSheet {
         if (cost.isPriced()) {
             rolls("FILM ROLLS TO OPEN", cost.filmPlan());
             orders(LineKind.FILM);
+            cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
+                    paragraph("  ", "    ", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
             account();
             cost.laminate().ifPresent(this::laminate);
             hours();

@@ -128,6 +128,15 @@ public final class Job {
     }
 
     /**
+     * Panels that are printed beyond one of each.
+     *
+     * @return the spares
+     */
+    public Spares spares() {
+        return parts.spares;
+    }
+
+    /**
      * Tasks, paces, crews and the working day.
      *
      * @return the calculator

@@ -38,6 +38,7 @@ public final class JobBuilder {
     LayoutPlanner layout = LayoutPlanner.withDefaults();
     @Nullable TakeUp takeUp;
     CuttingTerms cutting = CuttingTerms.plain();
+    Spares spares = Spares.NONE;
     Labour labour = Labour.withDefaults();
     @Nullable PriceRate<Time> productionRate;
     @Nullable PriceRate<Time> siteRate;
@@ -65,6 +66,7 @@ public final class JobBuilder {
         takeUp = other.takeUp;
         layout = takeUp == null ? other.layout : other.layout.withTakeUp(takeUp);
         cutting = other.cutting;
+        spares = other.spares;
         labour = other.labour;
         productionRate = other.productionRate;
         siteRate = other.siteRate;
@@ -168,6 +170,17 @@ public final class JobBuilder {
      */
     public JobBuilder cutting(CuttingTerms terms) {
         cutting = terms;
+        return this;
+    }
+
+    /**
+     * Panels that are printed beyond one of each; none, unless set.
+     *
+     * @param extra how many
+     * @return this builder
+     */
+    public JobBuilder spares(Spares extra) {
+        spares = extra;
         return this;
     }
 

@@ -3,6 +3,7 @@ package io.github.bedjoint.job;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
@@ -131,6 +132,24 @@ public final class JobCost implements Explained {
      */
     public RollPlan filmPlan() {
         return there(plan.film(), "roll plan");
+    }
+
+    /**
+     * What the print room needs: a file for each panel with its place in the picture, which fills each wall and its bleeds, and spares.
+     *
+     * @return a list for each wall that could be laid out
+     */
+    public List<PrintList> prints() {
+        return layouts().stream().filter(PanelLayout::isPossible).map(job.spares()::prints).toList();
+    }
+
+    /**
+     * How sure it is that no other layouts with their rolls make the job cheaper.
+     *
+     * @return the choice, or empty where there is no roll plan
+     */
+    public Optional<LayoutChoice> choice() {
+        return Optional.ofNullable(plan.choice());
     }
 
     /**

@@ -8,6 +8,7 @@ import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
@@ -34,6 +35,7 @@ public final class JobPlan {
     private final Job job;
     private final List<PanelLayout> layouts;
     private final JobAreas areas;
+    private final @Nullable LayoutChoice choice;
     private final @Nullable RollPlan film;
     private final @Nullable WasteAccount waste;
     private final @Nullable LaminatePlan laminate;
@@ -46,12 +48,14 @@ public final class JobPlan {
 
     private JobPlan(Job job) {
         this.job = job;
-        this.layouts = job.survey().walls().stream().map(wall -> JobRates.planner(job, wall).plan(wall, job.materials().film())).toList();
+        JobLayouts.Found together = JobLayouts.of(job);
+        this.layouts = together.layouts();
+        this.choice = together.choice();
         this.areas = JobAreas.of(job, layouts);
         List<String> found = new ArrayList<>();
         layouts.stream().filter(layout -> !layout.isPossible()).forEach(layout -> Obstacles.ofLayout(job, layout, found));
 
-        RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
+        RollPlan plan = together.film();
         this.film = plan;
         Obstacles.ofRolls("Film", plan, found);
         LaminatePlan runs = plan == null || !found.isEmpty() ? null : RollJob.laminate(job, plan).orElse(null);
@@ -65,7 +69,8 @@ public final class JobPlan {
                 : LabourJob.places(job, layouts, areas, plan, account, Optional.ofNullable(runs));
         this.accesses = new JobReach(job).all();
         this.reasons = List.copyOf(found);
-        this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+        this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum()
+                + (account == null ? 0 : account.partsM2().getOrDefault(WastePart.SPARE, 0.0));
         this.developedM2 = areas.developedM2();
         this.openedM = plan == null ? 0 : opened(plan);
     }
@@ -74,6 +79,7 @@ public final class JobPlan {
         this.job = other.job;
         this.layouts = other.layouts;
         this.areas = other.areas;
+        this.choice = other.choice;
         this.film = other.film;
         this.waste = other.waste;
         this.laminate = other.laminate;
@@ -170,6 +176,10 @@ public final class JobPlan {
 
     List<PanelLayout> layouts() {
         return layouts;
+    }
+
+    @Nullable LayoutChoice choice() {
+        return choice;
     }
 
     JobAreas areas() {

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.job.JobDates;
+import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceRules;
@@ -52,6 +53,11 @@ final class JobReader {
         }
         if (f.has("takeUp")) {
             job.takeUp(f.object("takeUp", t -> new TakeUp(share(t, "up"), share(t, "along"))));
+        }
+        if (f.has("spares")) {
+            job.spares(f.object("spares", s -> s.oneOf("each", "reprintRate").equals("each")
+                    ? s.with(Spares.NONE, "each", s::count, (none, count) -> Spares.each(count))
+                    : s.with(Spares.NONE, "reprintRate", s::number, (none, rate) -> Spares.byRate(rate))));
         }
         if (f.has("cutting")) {
             job.cutting(f.object("cutting", JobReader::cutting));

@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
+import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
@@ -41,6 +42,15 @@ final class JobWriter {
             out.object("takeUp", () -> {
                 out.number("along", job.takeUp().along());
                 out.number("up", job.takeUp().up());
+            });
+        }
+        if (!job.spares().equals(Spares.NONE)) {
+            out.object("spares", () -> {
+                if (job.spares().rate() > 0) {
+                    out.number("reprintRate", job.spares().rate());
+                } else {
+                    out.count("each", job.spares().count());
+                }
             });
         }
         out.object("cutting", () -> cutting(job.cutting()));

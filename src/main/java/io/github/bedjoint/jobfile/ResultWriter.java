@@ -56,7 +56,9 @@ final class ResultWriter {
         }
         areas();
         panels();
+        new PrintsWriter(json).write(cost.prints());
         if (cost.isPriced()) {
+            new ChoiceWriter(json).write(cost.choice());
             json.writeFieldName("rolls");
             rolls(cost.filmPlan());
             film();
