@@ -54,7 +54,7 @@ public final class JobCost implements Explained {
     private JobCost(Job job, JobPlan plan) {
         this.job = job;
         this.plan = plan;
-        this.work = plan.isPossible() ? JobWork.of(job, plan, days -> 0) : null;
+        this.work = plan.isPossible() ? JobWork.of(job, plan) : null;
         this.checks = new JobVerdicts(job);
         List<String> found = new ArrayList<>(plan.reasons());
         if (work != null) {

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -131,16 +130,15 @@ public final class JobPlan {
     /**
      * Hours, cost, price and hand-over of a job that has these panels and rolls.
      *
-     * @param other    the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
-     * @param weather says for a number of installing days how many more are lost: they delay the hand-over and are not paid
-     * @return its figures; in dry weather the same as {@link JobCost} gives
+     * @param other the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
+     * @return its figures, the same as {@link JobCost} gives
      * @throws IllegalStateException if there is no plan; see {@link #reasons()}
      */
-    public JobFigures figures(Job other, IntUnaryOperator weather) {
+    public JobFigures figures(Job other) {
         if (!isPossible()) {
             throw new IllegalStateException("There is no plan: " + String.join("; ", reasons));
         }
-        return JobFigures.of(JobWork.of(other, this, weather), openedM);
+        return JobFigures.of(JobWork.of(other, this), openedM);
     }
 
     /**

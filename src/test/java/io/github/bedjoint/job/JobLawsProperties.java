@@ -39,7 +39,7 @@ class JobLawsProperties {
 
     /** The hand-over of a job that differs from the planned one in labour and dates only; null where there is none. */
     private static ZonedDateTime handOver(JobPlan plan, Job job) {
-        JobFigures figures = plan.figures(job, days -> 0);
+        JobFigures figures = plan.figures(job);
         Statistics.label("dated").collect(figures.handOver() != null);
         return figures.handOver();
     }
@@ -57,8 +57,8 @@ class JobLawsProperties {
         Labour labour = plan.job().labour();
         List<Task> tasks = new ArrayList<>(labour.tasks().tasks());
         Collections.shuffle(tasks, new Random(seed));
-        JobFigures before = plan.figures(plan.job(), days -> 0);
-        JobFigures after = plan.figures(plan.job().toBuilder().labour(labour.withTasks(TaskTable.of(tasks))).build(), days -> 0);
+        JobFigures before = plan.figures(plan.job());
+        JobFigures after = plan.figures(plan.job().toBuilder().labour(labour.withTasks(TaskTable.of(tasks))).build());
         assertThat(after.paidS()).isEqualTo(before.paidS());
         assertThat(after.siteDays()).isEqualTo(before.siteDays());
         assertThat(after.total()).isEqualTo(before.total());
@@ -74,8 +74,8 @@ class JobLawsProperties {
         Collections.reverse(extras);
         List<io.github.bedjoint.labour.Trip> trips = new ArrayList<>(job.labour().trips());
         Collections.reverse(trips);
-        JobFigures before = plan.figures(job, days -> 0);
-        JobFigures after = plan.figures(job.toBuilder().extras(extras).labour(job.labour().withTrips(trips)).build(), days -> 0);
+        JobFigures before = plan.figures(job);
+        JobFigures after = plan.figures(job.toBuilder().extras(extras).labour(job.labour().withTrips(trips)).build());
         assertThat(after.paidS()).isEqualTo(before.paidS());
         assertThat(after.total()).isEqualTo(before.total());
         assertThat(after.handOver()).isEqualTo(before.handOver());
