@@ -46,10 +46,10 @@ public final class JobPlan {
 
     private JobPlan(Job job) {
         this.job = job;
-        this.layouts = job.survey().walls().stream().map(wall -> job.layout().plan(wall, job.materials().film())).toList();
+        this.layouts = job.survey().walls().stream().map(wall -> JobRates.planner(job, wall).plan(wall, job.materials().film())).toList();
         this.areas = JobAreas.of(job, layouts);
         List<String> found = new ArrayList<>();
-        layouts.forEach(layout -> layout.reasons().forEach(reason -> found.add(layout.wall().name() + ": " + reason)));
+        layouts.stream().filter(layout -> !layout.isPossible()).forEach(layout -> Obstacles.ofLayout(job, layout, found));
 
         RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
         this.film = plan;

@@ -1,7 +1,6 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
-import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
@@ -37,7 +36,7 @@ final class JobWriter {
         if (job.disposal().isPresent()) {
             out.object("disposal", () -> new MaterialsWriter(out).disposal(job.disposal().get()));
         }
-        out.object("layout", () -> layout(job.layout()));
+        out.object("layout", () -> new LayoutWriter(out, job.rules().currency()).write(job.layout()));
         if (!job.takeUp().equals(TakeUp.NONE)) {
             out.object("takeUp", () -> {
                 out.number("along", job.takeUp().along());
@@ -68,22 +67,6 @@ final class JobWriter {
             out.object("deduction", () -> out.sized("atLeast", rule.leastM2(), "m2"));
         } else {
             out.word("deduction", rule.kind());
-        }
-    }
-
-    private void layout(LayoutPlanner planner) throws IOException {
-        out.word("direction", planner.direction());
-        out.word("fit", planner.fit());
-        if (planner.overlapSteps() > 0) {
-            out.steps("overlap", planner.overlapSteps());
-        }
-        out.steps("leastSliver", planner.leastSliverSteps());
-        out.array("start", () -> {
-            out.text(Fields.word(planner.dropStart()));
-            out.text(Fields.word(planner.bandStart()));
-        });
-        if (planner.weatherSide().isPresent()) {
-            out.word("weatherSide", planner.weatherSide().get());
         }
     }
 

@@ -23,7 +23,7 @@ class BrowserTest {
     private static final String UNFOLD = "document.querySelectorAll('details').forEach(function (d) { d.open = true; });";
 
     private static String html(String job, Copy copy, UnitStyle style) {
-        return JobPage.of(Demo.cost(job)).withCopy(copy).withUnits(style).html();
+        return Demo.page(job).withCopy(copy).withUnits(style).html();
     }
 
     /** Every job on a phone (390 pixels) and a desktop (1280), the copies by turns, everything unfolded. */
