@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, SchemaCommand.class, GenerateCompletion.class},
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, VarianceCommand.class, SchemaCommand.class, GenerateCompletion.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -79,6 +79,8 @@ public final class Main {
                             ? new RollsCommand(out, err)
                             : type == CalibrateCommand.class
                                     ? new CalibrateCommand(out, err)
+                                    : type == VarianceCommand.class
+                                    ? new VarianceCommand(out, err)
                                     : type == SchemaCommand.class ? new SchemaCommand(out) : CommandLine.defaultFactory().create(type);
             return type.cast(command);
         }
