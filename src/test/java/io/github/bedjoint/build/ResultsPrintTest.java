@@ -10,6 +10,7 @@ import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.texture.Surface;
 import io.github.bedjoint.working.Explained;
 import java.io.IOException;
+import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ class ResultsPrintTest {
                 String name = Project.root().resolve("target/classes").relativize(file).toString().replace(java.io.File.separatorChar, '.');
                 if (name.startsWith("io.github.bedjoint.") && !name.contains("-info")) {
                     Class<?> type = load(name.substring(0, name.length() - ".class".length()));
-                    boolean isResult = Explained.class.isAssignableFrom(type) && !type.isInterface() && !Surface.class.isAssignableFrom(type);
+                    boolean isResult = Modifier.isPublic(type.getModifiers()) && Explained.class.isAssignableFrom(type) && !type.isInterface() && !Surface.class.isAssignableFrom(type);
                     if (isResult && !looked.contains(type.getSimpleName())) {
                         missing.add(type.getSimpleName());
                     }

@@ -29,7 +29,7 @@ class BadInputTest {
             "note", "deduction", "layout.direction", "layout.fit", "layout.leastSliver", "cutting.gap", "cutting.keepRemnantsFrom",
             "cutting.lead", "cutting.tail", "calendar.cure", "calendar.washBefore", "extras[].count", "film.edgeMargin",
             "film.rolls[].available", "film.usableStretch", "ink.coverage", "labour.shift", "labour.siteCrew", "labour.tandemEfficiency",
-            "labour.travel.withinShift", "price.contingency", "price.discount", "price.minimum", "price.rounding", "price.tax",
+            "labour.travel.withinShift", "price.contingency", "price.discount", "price.minimum", "price.rounding", "price.tax", "ranges.jobs", "ranges.seed",
             "site.surfaceTemperature", "site.answers.damp", "site.answers.historic", "site.answers.low-surface-energy",
             "site.answers.new-substrate", "site.answers.paint-before-1978", "site.answers.paint-lifts", "site.answers.painted",
             "walls[].access", "walls[].accessFactor", "walls[].edges.bottom.extra", "walls[].edges.left.extra", "walls[].edges.right.extra",
@@ -45,19 +45,21 @@ class BadInputTest {
             "film.usableStretch", "ink.coverage", "ink.price", "labour.allowance.onJobTime", "labour.allowance.onWorkingDay",
             "disposal.film", "disposal.liner", "disposal.price", "hire[].dayRate", "hire[].delivery", "labour.production", "labour.site", "labour.tasks[].pace", "labour.travel.perDay", "laminate.leadIn", "laminate.rolls[].price",
             "layout.leastSliver", "price.contingency", "price.discount", "price.minimum", "price.overhead.onDirectCost",
-            "price.overhead.onLabourCost", "price.overhead.perHour", "price.profit.margin", "price.profit.markup", "price.tax", "site.air",
+            "price.overhead.onLabourCost", "price.overhead.perHour", "price.profit.margin", "price.profit.markup", "price.tax", "ranges.inputs[].triangular[]",
+            "ranges.seed", "site.air",
             "site.surfaceTemperature", "consumables[].price", "walls[].edges.bottom.extra", "walls[].edges.left.extra",
             "walls[].edges.right.extra", "walls[].edges.top.extra", "walls[].openings[].bottom", "walls[].openings[].left",
             "walls[].openings[].turnedIn", "walls[].outline[][]");
 
     /** Degrees below zero, and a coordinate that may lie left of or below the corner it is measured from. */
     private static final Set<String> MAY_BE_NEGATIVE = Set.of(
-            "film.surfaceTemperature.least", "site.air", "site.surfaceTemperature", "walls[].openings[].bottom", "walls[].outline[][]");
+            "film.surfaceTemperature.least", "ranges.seed", "site.air", "site.surfaceTemperature", "walls[].openings[].bottom", "walls[].outline[][]");
 
     /** Where one of several fields must be given, or a pair is broken, what holds them is refused. */
     private static final Set<String> REFUSED_TOGETHER = Set.of(
             "labour.allowance.onJobTime", "labour.allowance.onWorkingDay", "price.overhead.onDirectCost", "price.overhead.onLabourCost",
-            "price.overhead.perHour", "price.profit.margin", "price.profit.markup", "walls[].outline[][]", "walls[].openings[].left",
+            "price.overhead.perHour", "price.profit.margin", "price.profit.markup", "ranges.inputs[].pert[]", "ranges.inputs[].triangular[]", "walls[].outline[][]",
+            "walls[].openings[].left",
             "walls[].openings[].bottom");
 
     static List<Path> jobs() throws IOException {
