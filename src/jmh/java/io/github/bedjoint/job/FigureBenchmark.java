@@ -171,7 +171,7 @@ public class FigureBenchmark {
     /** Hours, dates, lines and price, panels and rolls given. */
     @Benchmark
     public JobFigures jobPlanned() {
-        return plan.figures(job, days -> 0);
+        return plan.figures(job);
     }
 
     /** The whole job, panels and rolls optimised and proven. */

@@ -8,11 +8,11 @@ import java.util.Locale;
 
 /** What a simulation of 100,000 jobs takes of the processors and of the clock, warm: all threads of this process, so that other processes do not count. */
 public final class SimulationCpuTime {
-    private static final int ROUNDS = 8;
+    private static final int ROUNDS = 5;
 
     private SimulationCpuTime() {}
 
-    /** Prints best and median of eight rounds after four to warm up, on one thread and on two. */
+    /** Prints best and median of five rounds after three to warm up, on one thread and on two. */
     public static void main(String[] args) throws IOException {
         SimulationBenchmark ranges = new SimulationBenchmark();
         for (int threads = 1; threads <= 2; threads++) {
@@ -31,7 +31,7 @@ public final class SimulationCpuTime {
         double[] cpu = new double[ROUNDS];
         double[] wall = new double[ROUNDS];
         int plans = 0;
-        for (int i = -4; i < ROUNDS; i++) {
+        for (int i = -3; i < ROUNDS; i++) {
             long cpuBefore = process.getProcessCpuTime();
             long before = System.nanoTime();
             plans = round.run().plans();

@@ -101,6 +101,55 @@ public class GridBenchmark {
         return sum;
     }
 
+    /**
+     * All that the library finds but the worst windows, as one would write it by hand: area, squared slopes, steps, steepest slope, cells
+     * with a missing corner, mean lengths along rows and up columns.
+     */
+    @Benchmark
+    public double plainReduction() {
+        double area = 0;
+        double squares = 0;
+        double steps = 0;
+        double steepest = 0;
+        double along = 0;
+        double up = 0;
+        int missing = 0;
+        for (int i = 0; i < POINTS; i++) {
+            double[] row = heights[i];
+            for (int j = 1; j < POINTS; j++) {
+                double dz = row[j] - row[j - 1];
+                along += Math.sqrt(1 + dz * dz);
+            }
+            if (i == 0) {
+                continue;
+            }
+            double[] before = heights[i - 1];
+            for (int j = 0; j < POINTS; j++) {
+                double dz = row[j] - before[j];
+                up += Math.sqrt(1 + dz * dz);
+            }
+            for (int j = 1; j < POINTS; j++) {
+                double low = before[j] - before[j - 1];
+                double high = row[j] - row[j - 1];
+                double left = row[j - 1] - before[j - 1];
+                double right = row[j] - before[j];
+                if (Double.isNaN(low + high)) {
+                    missing++;
+                    continue;
+                }
+                area += (Math.sqrt(1 + low * low + right * right) + Math.sqrt(1 + high * high + left * left)) / 2;
+                squares += low * low + high * high + left * left + right * right;
+                double lowStep = Math.abs(low);
+                double highStep = Math.abs(high);
+                double leftStep = Math.abs(left);
+                double rightStep = Math.abs(right);
+                steps += lowStep + highStep + leftStep + rightStep;
+                steepest = Math.max(steepest, Math.max(Math.max(lowStep, highStep), Math.max(leftStep, rightStep)));
+            }
+        }
+        return area + squares + steps + steepest + along + up + missing;
+    }
+
     /** A whole surface from memory: area, slopes, steps, missing cells, mean and local stretch. */
     @Benchmark
     public double surfaceFromMemory() throws IOException {

@@ -77,11 +77,11 @@ final class CalibrateCommand implements Callable<Integer> {
         try {
             JobLog jobs = JobLog.parse(Input.text(log));
             present.forEach((driver, pace) -> inUse.put(driver, Pace.parse(driver, pace)));
-            fit = Calibration.withDefaults()
+            Calibration calibration = Calibration.withDefaults()
                     .withSign(notNegative ? Calibration.Sign.NOT_NEGATIVE : Calibration.Sign.FREE)
                     .withWeighting(weighted ? Calibration.Weighting.GIVEN : Calibration.Weighting.EQUAL)
-                    .withJobTime(jobTime)
-                    .fit(since == null ? jobs : jobs.since(since));
+                    .withJobTime(jobTime);
+            fit = Progress.during(err, "fitting paces", () -> calibration.fit(since == null ? jobs : jobs.since(since)));
         } catch (RefusedException e) {
             err.println(e.getMessage());
             return Main.BAD_INPUT;

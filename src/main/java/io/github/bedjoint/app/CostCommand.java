@@ -3,11 +3,14 @@ package io.github.bedjoint.app;
 import io.github.bedjoint.drawing.Copy;
 import io.github.bedjoint.drawing.JobPage;
 import io.github.bedjoint.job.Alternatives;
+import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
+import io.github.bedjoint.jobfile.JobRanges;
 import io.github.bedjoint.jobfile.JobResult;
 import io.github.bedjoint.jobfile.JobTables;
+import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Formula;
@@ -15,10 +18,12 @@ import io.github.bedjoint.working.Working;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +45,7 @@ import picocli.CommandLine.Parameters;
             "  bedjoint cost job.json --units imperial --show-working rolls.yield",
             "  bedjoint cost - --format json < job.json",
             "  bedjoint cost - --lines < jobs.jsonl > answers.jsonl",
+            "  bedjoint cost jobs.jsonl --lines --answers answers.jsonl",
             "  bedjoint cost job.json --format html --copy crew > crew.html"
         })
 final class CostCommand implements Callable<Integer> {
@@ -53,6 +59,8 @@ final class CostCommand implements Callable<Integer> {
         HTML,
         /** The cut list as a table. */
         CUTS,
+        /** The print list as a table. */
+        PRINTS,
         /** The price lines as a table. */
         PRICES
     }
@@ -60,13 +68,14 @@ final class CostCommand implements Callable<Integer> {
     private static final String ALL = "all";
 
     private final InputStream in;
+    private final OutputStream bytes;
     private final PrintWriter out;
     private final PrintWriter err;
 
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html|cuts|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list or the price lines as CSV (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prints|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list, the print list or the price lines as CSV (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -92,8 +101,15 @@ final class CostCommand implements Callable<Integer> {
     @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
     private boolean lines;
 
-    CostCommand(InputStream in, PrintWriter out, PrintWriter err) {
+    @Option(
+            names = "--answers",
+            paramLabel = "FILE",
+            description = "With --lines: write the answers to this file. If it holds some from a run that was broken off, go on behind them.")
+    private @Nullable String answers;
+
+    CostCommand(InputStream in, OutputStream bytes, PrintWriter out, PrintWriter err) {
         this.in = in;
+        this.bytes = bytes;
         this.out = out;
         this.err = err;
     }
@@ -106,14 +122,20 @@ final class CostCommand implements Callable<Integer> {
         if (figure != null && format == Format.HTML) {
             return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
         }
-        JobDocument document;
+        if (answers != null && !lines) {
+            return complain("--answers needs --lines: a single result goes to standard output.");
+        }
         JobCost cost;
+        Optional<RiskResult> sure;
+        String others;
         try {
             if (lines) {
-                return new LinesRun(reader(), out, new Progress(err, Progress.isTerminal()), units).run();
+                return lines();
             }
-            document = JobFile.document(reader());
-            cost = JobCost.of(document.job());
+            JobDocument document = JobFile.document(reader());
+            cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
+            sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
+            others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
@@ -126,7 +148,7 @@ final class CostCommand implements Callable<Integer> {
                 return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
             }
         }
-        print(document, cost, working);
+        print(cost, sure, others, working);
         if (!cost.isPossible()) {
             err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
             return Main.IMPOSSIBLE;
@@ -134,33 +156,60 @@ final class CostCommand implements Callable<Integer> {
         return Main.FINE;
     }
 
+    private int lines() throws IOException {
+        Path path = answers == null ? null : Input.name(answers);
+        if (path != null && !file.equals("-") && Files.exists(path) && Files.isSameFile(path, Input.name(file))) {
+            return complain("--answers names the file of the jobs. Maybe another name was meant.");
+        }
+        try (Lines jobs = new Lines(file.equals("-") ? in : Files.newInputStream(Input.anySize(file)), LinesRun.LONGEST);
+                Answers to = path == null ? Answers.to(bytes) : Answers.in(path, jobs);
+                Progress progress = Progress.of(err, "costing")) {
+            return new LinesRun(jobs, to, progress, units).run();
+        } catch (Answers.NotWritten e) {
+            if (path != null) {
+                err.println(e.getMessage());
+            }
+            return Main.FAULT;
+        }
+    }
+
     private Reader reader() throws IOException {
         InputStream bytes = file.equals("-") ? in : Files.newInputStream(Input.path(file));
         return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
-    private void print(JobDocument document, JobCost cost, Optional<Working> working) {
-        if (format == Format.JSON) {
-            JobResult result = JobResult.of(document).withUnits(units);
-            out.print(working.isPresent() ? result.withWorking(working.get()) : result);
-        } else if (format == Format.HTML) {
-            out.print(JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy));
-        } else if (format == Format.CUTS) {
-            out.print(JobTables.cuts(cost, units));
-        } else if (format == Format.PRICES) {
-            out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
-        } else if (working.isPresent() && figure != null && !figure.equals(ALL)) {
-            out.print(working.get().text(units));
-        } else {
-            out.print(new JobSheet(cost, units).text());
-            document.ranges().ifPresent(ranges -> out.print("\nHOW SURE\n" + ranges.run()));
-            if (alternatives) {
-                out.print("\nALTERNATIVES, CHEAPEST FIRST\n"
-                        + Alternatives.of(cost.job()).withDirections().withSiteCrews(1, 2, 3).withEachRollAlone());
+    private void print(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
+        switch (format) {
+            case JSON -> {
+                JobResult result = JobResult.of(cost).withUnits(units);
+                result = sure.map(result::withRanges).orElse(result);
+                out.print(working.map(result::withWorking).orElse(result));
             }
-            working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
+            case HTML -> {
+                JobPage page = JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy);
+                out.print(sure.map(page::withRanges).orElse(page));
+            }
+            case CUTS -> out.print(JobTables.cuts(cost, units));
+            case PRINTS -> out.print(JobTables.prints(cost, units));
+            case PRICES -> out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
+            case TEXT -> text(cost, sure, others, working);
         }
         out.flush();
+    }
+
+    private void text(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
+        if (working.isPresent() && !ALL.equals(figure)) {
+            out.print(working.get().text(units));
+            return;
+        }
+        out.print(new JobSheet(cost, units).text());
+        sure.ifPresent(risk -> out.print(new RiskSheet(risk, units).text()));
+        out.print(others);
+        working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
+    }
+
+    private static String alternatives(Job job) {
+        return "\nALTERNATIVES, CHEAPEST FIRST\n" + Alternatives.of(job).withDirections().withSiteCrews(1, 2, 3).withEachRollAlone();
     }
 
     private int complain(String message) {

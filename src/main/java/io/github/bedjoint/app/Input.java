@@ -16,17 +16,27 @@ final class Input {
 
     private Input() {}
 
-    /** The path of a file of ordinary kind and size. */
-    static Path path(String file) throws IOException {
-        Path path;
+    /** The path that a name means, whatever is there. */
+    static Path name(String file) throws IOException {
         try {
-            path = Path.of(file);
+            return Path.of(file);
         } catch (InvalidPathException e) {
             throw new NoSuchFileException(file);
         }
+    }
+
+    /** The path of a file of ordinary kind. */
+    static Path anySize(String file) throws IOException {
+        Path path = name(file);
         if (Files.exists(path) && !Files.isRegularFile(path)) {
             throw new RefusedException("file", "'" + file + "', a folder or device", "must be a file", "Maybe the file's name is missing.");
         }
+        return path;
+    }
+
+    /** The path of a file of ordinary kind and size. */
+    static Path path(String file) throws IOException {
+        Path path = anySize(file);
         if (Files.size(path) > LARGEST) {
             throw new RefusedException("file", "'" + file + "' of " + Files.size(path) + " bytes", "must have at most " + LARGEST + " bytes", "Maybe it is another file.");
         }

@@ -3,6 +3,7 @@ package io.github.bedjoint.app;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTime;
@@ -10,6 +11,7 @@ import io.github.bedjoint.labour.TripTime;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
+import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
@@ -51,6 +53,9 @@ final class JobSheet {
         }
         if (cost.isPriced()) {
             rolls("FILM ROLLS TO OPEN", cost.filmPlan());
+            orders(LineKind.FILM);
+            cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
+                    paragraph("  ", "    ", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
             account();
             cost.laminate().ifPresent(this::laminate);
             hours();
@@ -137,6 +142,15 @@ final class JobSheet {
         out.append("  ").append(price).append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + bound).append('\n');
     }
 
+    /** Says what is ordered where that is more than is opened. */
+    private void orders(LineKind kind) {
+        for (RollOrder order : cost.orders()) {
+            if (order.kind() == kind && order.quantity().left() > 0) {
+                out.append("  ").append(order).append('\n');
+            }
+        }
+    }
+
     private void account() {
         heading("WHERE THE FILM ENDS");
         double opened = cost.waste().openedM2();
@@ -153,6 +167,7 @@ final class JobSheet {
 
     private void laminate(LaminatePlan laminate) {
         rolls("LAMINATE", laminate.plan());
+        orders(LineKind.LAMINATE);
         out.append("  ").append(Measure.LENGTH.print(laminate.length().getValue(), style)).append(" in ").append(laminate.runs())
                 .append(laminate.runs() == 1 ? " run\n" : " runs\n");
     }

@@ -3,102 +3,124 @@ package io.github.bedjoint.app;
 import io.github.bedjoint.jobfile.JobLine;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Reader;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Answers jobs line by line, on all cores, in their order. No more than a few jobs a core are held at a time, whatever the input's
- * length; blank lines are passed over.
+ * Answers jobs line by line, on all cores, in their order, and each as soon as it and those before it are known, so that a program may wait
+ * for one answer before it sends the next job. No more than a few jobs a core and {@value #MOST_HELD} bytes of them are held at a time.
  */
 final class LinesRun {
+    static final int LONGEST = 16_000_000;
+    private static final int MOST_HELD = 2 * LONGEST;
     private static final int AHEAD = 8;
-    private static final int LONGEST = 16_000_000;
 
-    private final BufferedReader in;
-    private final PrintWriter out;
-    private final UnitStyle style;
+    private final Lines in;
+    private final Answers out;
     private final Progress progress;
-    private final StringBuilder text = new StringBuilder();
+    private final UnitStyle style;
+    private final int cores = Runtime.getRuntime().availableProcessors();
+    private final BlockingQueue<Pending> ahead = new ArrayBlockingQueue<>(cores * AHEAD);
+    private final Semaphore room = new Semaphore(MOST_HELD);
 
-    LinesRun(Reader in, PrintWriter out, Progress progress, UnitStyle style) {
-        this.progress = progress;
-        this.in = new BufferedReader(in);
+    LinesRun(Lines in, Answers out, Progress progress, UnitStyle style) {
+        this.in = in;
         this.out = out;
+        this.progress = progress;
         this.style = style;
     }
 
-    /** Runs to the end of the input, or until nobody reads the output any more. */
+    /** A job on its way; without a line, the end of the jobs. */
+    private record Pending(Lines.@Nullable Line line, Future<String> answer) {
+        int size() {
+            return line == null ? 0 : Math.min(LONGEST, line.text().length());
+        }
+    }
+
+    /**
+     * Runs to the end of the jobs.
+     *
+     * @return the app's exit code
+     * @throws IOException if a job cannot be read or an answer cannot be written
+     */
     int run() throws IOException {
-        int cores = Runtime.getRuntime().availableProcessors();
         ExecutorService workers = Executors.newFixedThreadPool(cores);
-        Deque<Future<String>> ahead = new ArrayDeque<>();
+        Thread reader = new Thread(() -> read(workers), "reader");
+        reader.setDaemon(true);
+        reader.start();
         try {
-            long number = 0;
-            for (String line = next(); line != null && !out.checkError(); line = next()) {
-                number++;
-                if (!line.isBlank()) {
-                    ahead.add(submit(workers, number, line));
-                }
-                if (ahead.size() >= cores * AHEAD) {
-                    print(ahead.remove());
-                    progress.done(number);
+            boolean isFine = true;
+            for (Pending next = ahead.take(); next.line() != null; next = ahead.take()) {
+                isFine &= write(next.line(), next.answer());
+                room.release(next.size());
+                progress.done();
+                Pending after = ahead.peek();
+                if (after == null || !after.answer().isDone()) {
+                    out.flush();
                 }
             }
-            while (!ahead.isEmpty() && !out.checkError()) {
-                print(ahead.remove());
-            }
-            progress.end(number);
-            return out.checkError() ? Main.FAULT : Main.FINE;
-        } finally {
-            workers.shutdownNow();
-            in.close();
-        }
-    }
-
-    private Future<String> submit(ExecutorService workers, long number, String line) {
-        if (line.length() > LONGEST) {
-            RefusedException e = new RefusedException(
-                    "line " + number, "more than " + LONGEST + " characters", "must be shorter", "Maybe line feeds are missing.");
-            return workers.submit(() -> JobLine.refusal(number, line, e));
-        }
-        return workers.submit(() -> JobLine.answer(number, line, style));
-    }
-
-    private void print(Future<String> answer) {
-        try {
-            out.print(answer.get());
-            out.print('\n');
+            out.flush();
+            return isFine ? Main.FINE : Main.FAULT;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("a job could neither be costed nor refused", e.getCause());
+            return Main.FAULT;
+        } finally {
+            reader.interrupt();
+            workers.shutdownNow();
         }
     }
 
-    /** The next line, cut off beyond the longest that is accepted; null at the end. */
-    private @Nullable String next() throws IOException {
-        text.setLength(0);
-        int c = in.read();
-        if (c < 0) {
-            return null;
-        }
-        for (; c >= 0 && c != '\n'; c = in.read()) {
-            if (text.length() <= LONGEST) {
-                text.append((char) c);
+    private void read(ExecutorService workers) {
+        try {
+            CompletableFuture<String> end = new CompletableFuture<>();
+            try {
+                for (Lines.Line line = in.next(); line != null; line = in.next()) {
+                    Lines.Line job = line;
+                    Pending pending = new Pending(job, workers.submit(() -> answer(job)));
+                    room.acquire(pending.size());
+                    ahead.put(pending);
+                }
+            } catch (IOException e) {
+                end.completeExceptionally(e);
+                ahead.put(new Pending(new Lines.Line(0, "", "", true), end));
             }
+            ahead.put(new Pending(null, end));
+        } catch (InterruptedException | RejectedExecutionException e) {
+            // The run is over before the jobs are: the answers can no longer be written.
+            Thread.currentThread().interrupt();
         }
-        if (text.length() > 0 && text.charAt(text.length() - 1) == '\r') {
-            text.setLength(text.length() - 1);
+    }
+
+    private String answer(Lines.Line job) {
+        if (!job.fault().isEmpty()) {
+            return JobLine.refusal(job.number(), job.text(), new RefusedException(
+                    "line " + job.number(), job.fault(), "must be UTF-8 and have at most " + LONGEST + " bytes",
+                    "Maybe line feeds are missing, or the file was saved in another encoding."));
         }
-        return text.toString();
+        return JobLine.answer(job.number(), job.text(), style);
+    }
+
+    /** Writes an answer; where costing broke down, which is a fault of the program, the answer says so and the others go on. */
+    private boolean write(Lines.Line job, Future<String> answer) throws IOException, InterruptedException {
+        try {
+            out.write(answer.get());
+            return true;
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof IOException unreadable) {
+                throw unreadable;
+            }
+            out.write(JobLine.refusal(job.number(), job.text(), new RefusedException(
+                    "line " + job.number(), e.getCause().toString(), "must be costed", "Maybe report it: this is a fault of Bedjoint, not of the job.")));
+            return false;
+        }
     }
 }

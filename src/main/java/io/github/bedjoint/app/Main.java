@@ -3,7 +3,7 @@ package io.github.bedjoint.app;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.AutoComplete.GenerateCompletion;
@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 /** The example app: {@code bedjoint cost JOB.json}. */
 @Command(
         name = "bedjoint",
-        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, SchemaCommand.class, GenerateCompletion.class},
+        subcommands = {CostCommand.class, RollsCommand.class, CalibrateCommand.class, VarianceCommand.class, SchemaCommand.class, GenerateCompletion.class},
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -40,18 +40,17 @@ public final class Main {
      */
     public static void main(String[] args) {
         // The streams of the JVM follow the locale's charset; a sheet holds m² and °C under every locale.
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int code = run(System.in, out, err, args);
-        out.flush();
-        System.exit(code);
+        // Java 22 to 24 otherwise have a console where there is no terminal.
+        System.setProperty("jdk.console", "java.base");
+        System.exit(run(System.in, new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), args));
     }
 
     /** Runs the app on given streams and returns its exit code. */
-    static int run(InputStream in, PrintStream out, PrintStream err, String... args) {
-        PrintWriter writer = new PrintWriter(out, true, StandardCharsets.UTF_8);
+    static int run(InputStream in, OutputStream out, OutputStream err, String... args) {
+        Output output = new Output(out);
+        PrintWriter writer = new PrintWriter(output, false, StandardCharsets.UTF_8);
         PrintWriter errors = new PrintWriter(err, true, StandardCharsets.UTF_8);
-        CommandLine line = new CommandLine(new Main(), new Commands(in, writer, errors));
+        CommandLine line = new CommandLine(new Main(), new Commands(in, output, writer, errors));
         line.setOut(writer);
         line.setErr(errors);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -65,20 +64,23 @@ public final class Main {
         }
         int code = line.execute(args);
         writer.flush();
+        output.complaint().ifPresent(errors::println);
         errors.flush();
-        return code;
+        return output.isBroken() ? FAULT : code;
     }
 
     /** Gives the commands the streams they work on. */
-    private record Commands(InputStream in, PrintWriter out, PrintWriter err) implements CommandLine.IFactory {
+    private record Commands(InputStream in, Output bytes, PrintWriter out, PrintWriter err) implements CommandLine.IFactory {
         @Override
         public <K> K create(Class<K> type) throws Exception {
             Object command = type == CostCommand.class
-                    ? new CostCommand(in, out, err)
+                    ? new CostCommand(in, bytes, out, err)
                     : type == RollsCommand.class
                             ? new RollsCommand(out, err)
                             : type == CalibrateCommand.class
                                     ? new CalibrateCommand(out, err)
+                                    : type == VarianceCommand.class
+                                    ? new VarianceCommand(out, err)
                                     : type == SchemaCommand.class ? new SchemaCommand(out) : CommandLine.defaultFactory().create(type);
             return type.cast(command);
         }

@@ -107,7 +107,8 @@ final class RollsCommand implements Callable<Integer> {
             rolls = StockList.parse(Input.text(stock));
             CuttingTerms terms = new CuttingTerms(
                     steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY, kind);
-            plan = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work).plan(CutList.parse(Input.text(cuts)), rolls.stock());
+            RollPlanner planner = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work);
+            plan = Progress.during(err, "planning the rolls", () -> planner.plan(CutList.parse(Input.text(cuts)), rolls.stock()));
         } catch (RefusedException e) {
             err.println(e.getMessage());
             return Main.BAD_INPUT;

@@ -2,8 +2,11 @@ package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.PrintFile;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
@@ -36,6 +39,10 @@ final class FilmPart {
         Film film = cost.job().materials().film();
         page.section("rolls", "Rolls to open");
         rolls("Film: " + film.name(), cost.filmPlan(), film.edgeMarginSteps());
+        if (page.copy.hasCosts()) {
+            cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
+                    page.out.element("p", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
+        }
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.waste(cost.waste(), page.style));
         page.out.close().open("div", "class", "grow");
@@ -44,7 +51,17 @@ final class FilmPart {
         page.fold(cost.waste().working());
         page.out.close().close();
         cost.laminate().ifPresent(this::laminate);
+        orders();
         page.end();
+    }
+
+    /** Says what is ordered where that is more than is opened. */
+    private void orders() {
+        for (RollOrder order : cost.orders()) {
+            if (order.quantity().left() > 0) {
+                page.out.element("p", "Order of " + order.name() + ", " + order + ".");
+            }
+        }
     }
 
     private static Map<String, Integer> rollOfPiece(RollPlan plan) {
@@ -65,7 +82,23 @@ final class FilmPart {
                     plain(panel.lowerLeft().xSteps()), plain(panel.lowerLeft().ySteps()), roll == null ? "" : roll.toString());
         }
         table.end();
+        prints(layout);
         page.fold(Working.group("How the cut sizes came about", layout.panels().stream().map(Panel::working).toList()));
+    }
+
+    private void prints(PanelLayout layout) {
+        String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
+        Table table = page.table(layout.wall().name() + ", print files of a picture that fills wall and bleeds", "File", ">From left" + unit,
+                ">From top" + unit, ">Width" + unit, ">Height" + unit, "Turned", ">Copies");
+        for (PrintList list : cost.prints()) {
+            for (PrintFile file : list.files()) {
+                if (file.panel().wall().equals(layout.wall().name())) {
+                    table.row(file.name(), plain(file.fromLeftSteps()), plain(file.fromTopSteps()), plain(file.panel().alongSteps()),
+                            plain(file.panel().upSteps()), file.quarterTurn() ? "yes" : "no", Integer.toString(file.copies()));
+                }
+            }
+        }
+        table.end();
     }
 
     /** A length without the unit, which stands in the head of its column. */

@@ -1,6 +1,8 @@
 package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.risk.Outcome;
+import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Markup;
@@ -12,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A costed job as one page of HTML: summary, walls with drawings, cut list, rolls, hours, dates, price, verdicts, cautions, and the
@@ -24,11 +27,13 @@ public final class JobPage {
     private final JobCost cost;
     private final UnitStyle style;
     private final Copy copy;
+    private final @Nullable RiskResult risk;
 
-    private JobPage(JobCost cost, UnitStyle style, Copy copy) {
+    private JobPage(JobCost cost, UnitStyle style, Copy copy, @Nullable RiskResult risk) {
         this.cost = cost;
         this.style = style;
         this.copy = copy;
+        this.risk = risk;
     }
 
     /**
@@ -38,7 +43,7 @@ public final class JobPage {
      * @return the page for the shop in metric units
      */
     public static JobPage of(JobCost cost) {
-        return new JobPage(cost, UnitStyle.METRIC, Copy.SHOP);
+        return new JobPage(cost, UnitStyle.METRIC, Copy.SHOP, null);
     }
 
     /**
@@ -48,7 +53,7 @@ public final class JobPage {
      * @return a new page
      */
     public JobPage withUnits(UnitStyle other) {
-        return new JobPage(cost, other, copy);
+        return new JobPage(cost, other, copy, risk);
     }
 
     /**
@@ -58,7 +63,17 @@ public final class JobPage {
      * @return a new page
      */
     public JobPage withCopy(Copy other) {
-        return new JobPage(cost, style, other);
+        return new JobPage(cost, style, other, risk);
+    }
+
+    /**
+     * The same with how sure its figures are, for those who may see it: the crew sees hours, film and hand-over, the customer nothing.
+     *
+     * @param spread what the simulation of this job gave
+     * @return a new page
+     */
+    public JobPage withRanges(RiskResult spread) {
+        return new JobPage(cost, style, copy, spread);
     }
 
     /**
@@ -101,6 +116,14 @@ public final class JobPage {
         if (copy.hasPrice()) {
             new MoneyPart(page).write();
         }
+        if (risk != null && hasSpread()) {
+            new SpreadPart(page, risk).write();
+        }
+    }
+
+    /** Not where nothing could be simulated, and not for the customer. */
+    private boolean hasSpread() {
+        return risk != null && copy.hasWork() && risk.of(Outcome.PAID_TIME).count() > 0;
     }
 
     private boolean hasDates() {
@@ -129,6 +152,9 @@ public final class JobPage {
         }
         if (cost.isPriced() && copy.hasPrice()) {
             parts.put("price", "Price");
+        }
+        if (cost.isPriced() && hasSpread()) {
+            parts.put("sure", "How sure");
         }
         parts.put("verdicts", "Verdicts");
         parts.put("cautions", "Cautions");

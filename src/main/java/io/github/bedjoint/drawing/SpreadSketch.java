@@ -7,6 +7,7 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Columns of how many simulated jobs come out where, from the least to the greatest figure, with lines at P50, P80 and P95. */
 final class SpreadSketch {
@@ -38,7 +39,7 @@ final class SpreadSketch {
 
     Drawing drawing() {
         double base = TOP + TALLEST;
-        return new Drawing("Spread: " + WallSketch.words(outlook.outcome()), description(), WIDTH, base + 22 + MARKS.size() * ROW + 22, svg -> {
+        return new Drawing("Spread of the " + outlook.outcome().title().toLowerCase(Locale.ROOT), description(), WIDTH, base + 22 + MARKS.size() * ROW + 22, svg -> {
             columns(svg, base);
             svg.line(0, base, WIDTH, base, Look.THIN);
             svg.text(0, base + 15, SIZE, "start", Svg.within(value(0), SIZE, WIDTH / 2 - 4));
@@ -78,7 +79,7 @@ final class SpreadSketch {
         }
     }
 
-    private String value(double share) {
+    String value(double share) {
         return switch (outlook.outcome()) {
             case PAID_TIME -> PageWriter.hours(outlook.percentile(share));
             case FILM -> Measure.LENGTH.print(Math.rint(outlook.percentile(share) * 1e4) / 1e4, style);

@@ -32,13 +32,17 @@ public final class RollOffer {
     private final Money price;
     private final int available;
     private final String lot;
+    private final int leastOrder;
+    private final int inCarton;
 
-    private RollOffer(String id, long lengthSteps, Money price, int available, String lot) {
+    private RollOffer(String id, long lengthSteps, Money price, int available, String lot, int leastOrder, int inCarton) {
         this.id = id;
         this.lengthSteps = lengthSteps;
         this.price = price;
         this.available = available;
         this.lot = lot;
+        this.leastOrder = leastOrder;
+        this.inCarton = inCarton;
     }
 
     /**
@@ -52,7 +56,7 @@ public final class RollOffer {
      */
     public static RollOffer of(String id, Quantity<Length> length, Money price) {
         long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
-        return new RollOffer(Door.text("roll id", id), steps, checked(price), UNLIMITED, "");
+        return new RollOffer(Door.text("roll id", id), steps, checked(price), UNLIMITED, "", 0, 1);
     }
 
     private static Money checked(Money price) {
@@ -67,17 +71,6 @@ public final class RollOffer {
     }
 
     /**
-     * The same at another price.
-     *
-     * @param other price of one roll, not negative
-     * @return the offer
-     * @throws RefusedException if the price is negative or above a thousand million
-     */
-    public RollOffer withPrice(Money other) {
-        return new RollOffer(id, lengthSteps, checked(other), available, lot);
-    }
-
-    /**
      * The same with a limited number of rolls.
      *
      * @param rolls how many can be had, 0 to a million
@@ -85,7 +78,7 @@ public final class RollOffer {
      * @throws RefusedException if the number is out of range
      */
     public RollOffer withAvailable(int rolls) {
-        return new RollOffer(id, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot);
+        return new RollOffer(id, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot, leastOrder, inCarton);
     }
 
     /**
@@ -96,7 +89,50 @@ public final class RollOffer {
      * @throws RefusedException if the name is blank
      */
     public RollOffer withLot(String name) {
-        return new RollOffer(id, lengthSteps, price, available, Door.text("lot", name));
+        return new RollOffer(id, lengthSteps, price, available, Door.text("lot", name), leastOrder, inCarton);
+    }
+
+    /**
+     * The same at another price.
+     *
+     * @param other the price of one roll, 0 or more
+     * @return the offer
+     * @throws RefusedException if the price is negative or too high
+     */
+    public RollOffer withPrice(Money other) {
+        return new RollOffer(id, lengthSteps, checked(other), available, lot, leastOrder, inCarton);
+    }
+
+    /**
+     * The same sold in whole cartons, and at least so many rolls at once. The roll plan does not know of it: what is ordered and not opened goes on the
+     * shelf and is paid for.
+     *
+     * @param least  the least that is sold, 0 to a million
+     * @param carton rolls in a carton, 1 to 1000
+     * @return the offer
+     * @throws RefusedException if a number is out of range
+     */
+    public RollOffer orderedBy(int least, int carton) {
+        return new RollOffer(
+                id, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000));
+    }
+
+    /**
+     * The least that is sold at once.
+     *
+     * @return rolls, 0 where there is no minimum
+     */
+    public int leastOrder() {
+        return leastOrder;
+    }
+
+    /**
+     * How many rolls are in a carton; only whole ones are sold.
+     *
+     * @return rolls, 1 where they are sold one by one
+     */
+    public int inCarton() {
+        return inCarton;
     }
 
     /**
@@ -160,12 +196,14 @@ public final class RollOffer {
                 && lengthSteps == that.lengthSteps
                 && price.equals(that.price)
                 && available == that.available
-                && lot.equals(that.lot);
+                && lot.equals(that.lot)
+                && leastOrder == that.leastOrder
+                && inCarton == that.inCarton;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, lengthSteps, price, available, lot);
+        return Objects.hash(id, lengthSteps, price, available, lot, leastOrder, inCarton);
     }
 
     /** Id, length and price: {@code long, 45.72 m, USD 512.00}. */

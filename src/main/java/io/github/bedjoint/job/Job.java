@@ -128,6 +128,15 @@ public final class Job {
     }
 
     /**
+     * Panels that are printed beyond one of each.
+     *
+     * @return the spares
+     */
+    public Spares spares() {
+        return parts.spares;
+    }
+
+    /**
      * Tasks, paces, crews and the working day.
      *
      * @return the calculator
@@ -190,6 +199,15 @@ public final class Job {
      */
     public Optional<Learning> learning() {
         return Optional.ofNullable(parts.learning);
+    }
+
+    /**
+     * What liner and scrap film weigh and what a kilogram costs.
+     *
+     * @return the terms, or empty where disposal is not charged by mass
+     */
+    public Optional<DisposalTerms> disposal() {
+        return Optional.ofNullable(parts.disposal);
     }
 
     /**

@@ -38,6 +38,7 @@ public final class JobBuilder {
     LayoutPlanner layout = LayoutPlanner.withDefaults();
     @Nullable TakeUp takeUp;
     CuttingTerms cutting = CuttingTerms.plain();
+    Spares spares = Spares.NONE;
     Labour labour = Labour.withDefaults();
     @Nullable PriceRate<Time> productionRate;
     @Nullable PriceRate<Time> siteRate;
@@ -48,6 +49,7 @@ public final class JobBuilder {
     List<CostLine> extras = List.of();
     SiteAccess access = SiteAccess.plain();
     @Nullable Learning learning;
+    @Nullable DisposalTerms disposal;
 
     JobBuilder(String name, Survey survey, Materials materials, PriceRules rules) {
         this.name = Door.text("job name", name);
@@ -64,6 +66,7 @@ public final class JobBuilder {
         takeUp = other.takeUp;
         layout = takeUp == null ? other.layout : other.layout.withTakeUp(takeUp);
         cutting = other.cutting;
+        spares = other.spares;
         labour = other.labour;
         productionRate = other.productionRate;
         siteRate = other.siteRate;
@@ -74,6 +77,7 @@ public final class JobBuilder {
         extras = other.extras;
         access = other.access;
         learning = other.learning;
+        disposal = other.disposal;
     }
 
     /**
@@ -170,6 +174,17 @@ public final class JobBuilder {
     }
 
     /**
+     * Panels that are printed beyond one of each; none, unless set.
+     *
+     * @param extra how many
+     * @return this builder
+     */
+    public JobBuilder spares(Spares extra) {
+        spares = extra;
+        return this;
+    }
+
+    /**
      * Tasks, paces, crews and the working day.
      *
      * @param calculator the calculator
@@ -233,6 +248,19 @@ public final class JobBuilder {
      */
     public JobBuilder learning(Learning law) {
         learning = law;
+        return this;
+    }
+
+    /**
+     * What liner and scrap film weigh and what a kilogram costs; they are not charged, unless set.
+     *
+     * @param terms weights and price, in the currency of the price rules
+     * @return this builder
+     * @throws RefusedException if the price is in another currency
+     */
+    public JobBuilder disposal(DisposalTerms terms) {
+        same("disposal", terms.price().currency());
+        disposal = terms;
         return this;
     }
 

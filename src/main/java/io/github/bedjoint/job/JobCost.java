@@ -3,6 +3,7 @@ package io.github.bedjoint.job;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
@@ -54,7 +55,7 @@ public final class JobCost implements Explained {
     private JobCost(Job job, JobPlan plan) {
         this.job = job;
         this.plan = plan;
-        this.work = plan.isPossible() ? JobWork.of(job, plan, days -> 0) : null;
+        this.work = plan.isPossible() ? JobWork.of(job, plan) : null;
         this.checks = new JobVerdicts(job);
         List<String> found = new ArrayList<>(plan.reasons());
         if (work != null) {
@@ -134,6 +135,24 @@ public final class JobCost implements Explained {
     }
 
     /**
+     * What the print room needs: a file for each panel with its place in the picture, which fills each wall and its bleeds, and spares.
+     *
+     * @return a list for each wall that could be laid out
+     */
+    public List<PrintList> prints() {
+        return layouts().stream().filter(PanelLayout::isPossible).map(job.spares()::prints).toList();
+    }
+
+    /**
+     * How sure it is that no other layouts with their rolls make the job cheaper.
+     *
+     * @return the choice, or empty where there is no roll plan
+     */
+    public Optional<LayoutChoice> choice() {
+        return Optional.ofNullable(plan.choice());
+    }
+
+    /**
      * Where the film opened ends.
      *
      * @return the waste account
@@ -150,6 +169,15 @@ public final class JobCost implements Explained {
      */
     public Optional<LaminatePlan> laminate() {
         return Optional.ofNullable(plan.laminate());
+    }
+
+    /**
+     * What is ordered for the rolls that are opened.
+     *
+     * @return film first, one for each kind of roll that is opened; none where nothing could be planned
+     */
+    public List<RollOrder> orders() {
+        return JobLines.orders(job.materials(), plan);
     }
 
     /**
@@ -256,6 +284,8 @@ public final class JobCost implements Explained {
             parts.add(plan.waste().working());
         }
         laminate().ifPresent(runs -> parts.add(runs.working()));
+        orders().stream().filter(order -> order.quantity().left() > 0).forEach(order -> parts.add(order.quantity().working().whose(order.offer().id())));
+        plan.disposal(job).ifPresent(waste -> parts.add(waste.working()));
         job.materials().ink().ifPresent(ink -> parts.add(ink.working(plan.printedM2())));
         job.materials().coatings().forEach(used -> parts.add(used.coating().working(areas().developedM2())));
         if (work != null) {

@@ -1,20 +1,16 @@
 package io.github.bedjoint.job;
 
 import io.github.bedjoint.film.Ink;
-import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.Rounding;
-import io.github.bedjoint.rolls.OpenedRoll;
-import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.PriceRate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Time;
-import org.jspecify.annotations.Nullable;
 
 /** Makes the lines of a price from what a job uses up. */
 final class JobLines {
@@ -27,13 +23,20 @@ final class JobLines {
         this.rounding = job.rules().rounding();
     }
 
+    /** What is ordered for the rolls that a plan opens. */
+    static List<RollOrder> orders(Materials materials, JobPlan plan) {
+        List<RollOrder> orders = new ArrayList<>(
+                RollOrder.of(LineKind.FILM, materials.film().name(), materials.filmRolls(), RollOrder.counts(plan.film())));
+        if (plan.laminate() != null) {
+            String name = materials.laminate().orElseThrow().name();
+            orders.addAll(RollOrder.of(LineKind.LAMINATE, name, materials.laminateRolls(), RollOrder.counts(plan.laminate().plan())));
+        }
+        return List.copyOf(orders);
+    }
+
     List<CostLine> of(JobPlan plan, LabourEstimate labour, List<JobHire> hires) {
         Materials materials = job.materials();
-        lines.addAll(rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), plan.film()));
-        if (plan.laminate() != null) {
-            lines.addAll(rolls(
-                    LineKind.LAMINATE, materials.laminate().orElseThrow().name(), materials.laminateRolls(), plan.laminate().plan()));
-        }
+        orders(materials, plan).forEach(order -> lines.add(order.line()));
         materials.ink().ifPresent(ink -> ink(ink, plan.printedM2()));
         materials.consumables().forEach(used ->
                 lines.add(CostLine.ofInner(LineKind.CONSUMABLES, used.title(), plan.areas().visibleM2(), used.price(), rounding)));
@@ -49,22 +52,8 @@ final class JobLines {
             hours(LineKind.SITE_LABOUR, premium + "on site", labour.sitePremiumS(), job.siteRate());
         }
         hires.forEach(hire -> lines.addAll(hire.lines()));
+        plan.disposal(job).ifPresent(waste -> lines.add(waste.line(rounding)));
         lines.addAll(job.extras());
-        return lines;
-    }
-
-    /** One line for each kind of roll, so that a count times a price each is seen. */
-    static List<CostLine> rolls(LineKind kind, String name, List<RollOffer> offers, @Nullable RollPlan plan) {
-        List<CostLine> lines = new ArrayList<>();
-        for (RollOffer offer : offers) {
-            int count = 0;
-            for (OpenedRoll roll : plan == null ? List.<OpenedRoll>of() : plan.rolls()) {
-                count += roll.stockId().equals(offer.id()) ? 1 : 0;
-            }
-            if (count > 0) {
-                lines.add(CostLine.each(kind, name + ", roll " + offer.id(), count, offer.price()));
-            }
-        }
         return lines;
     }
 

@@ -40,18 +40,15 @@ final class JobNetwork {
     private final Job job;
     private final JobDates dates;
     private final LabourEstimate labour;
-    private final int lostDays;
     private final Map<String, TripTime> trips = new LinkedHashMap<>();
     private final boolean outdoors;
     private int most;
     private Network network;
 
-    /** The network when so many installing days are lost to weather. */
-    JobNetwork(Job job, LabourEstimate labour, int lostDays) {
+    JobNetwork(Job job, LabourEstimate labour) {
         this.job = job;
         this.dates = job.dates().orElseThrow();
         this.labour = labour;
-        this.lostDays = lostDays;
         this.network = Network.on(dates.calendar(), dates.start()).withRain(dates.rain());
         this.outdoors = job.site().map(site -> site.answer(Question.OUTDOOR) != Answer.NO).orElse(true);
     }
@@ -100,10 +97,9 @@ final class JobNetwork {
     private List<String> site() {
         SitePart part = SitePart.of(labour, job.labour().workDay(), dates.waits().wipeAtMost().seconds());
         int crew = job.labour().siteCrew().people();
-        double lostS = lostDays * job.labour().workDay().shiftS();
         List<String> chain = new ArrayList<>();
         work(chain, people(atWall(shift(WIPE, "Set up and wipe", part.wipeS())), crew));
-        network = network.with(people(atWall(shift(INSTALL, "Install", part.installS() + lostS)), crew));
+        network = network.with(people(atWall(shift(INSTALL, "Install", part.installS())), crew));
         chain.add(INSTALL);
         if (part.wipeS() > 0) {
             network = network.with(Link.of(WIPE, INSTALL).atLeast(dates.waits().wipeAtLeast()).atMost(dates.waits().wipeAtMost()));

@@ -8,6 +8,7 @@ import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
@@ -20,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,6 +35,7 @@ public final class JobPlan {
     private final Job job;
     private final List<PanelLayout> layouts;
     private final JobAreas areas;
+    private final @Nullable LayoutChoice choice;
     private final @Nullable RollPlan film;
     private final @Nullable WasteAccount waste;
     private final @Nullable LaminatePlan laminate;
@@ -47,12 +48,14 @@ public final class JobPlan {
 
     private JobPlan(Job job) {
         this.job = job;
-        this.layouts = job.survey().walls().stream().map(wall -> job.layout().plan(wall, job.materials().film())).toList();
+        JobLayouts.Found together = JobLayouts.of(job);
+        this.layouts = together.layouts();
+        this.choice = together.choice();
         this.areas = JobAreas.of(job, layouts);
         List<String> found = new ArrayList<>();
-        layouts.forEach(layout -> layout.reasons().forEach(reason -> found.add(layout.wall().name() + ": " + reason)));
+        layouts.stream().filter(layout -> !layout.isPossible()).forEach(layout -> Obstacles.ofLayout(job, layout, found));
 
-        RollPlan plan = found.isEmpty() ? RollJob.film(job, layouts) : null;
+        RollPlan plan = together.film();
         this.film = plan;
         Obstacles.ofRolls("Film", plan, found);
         LaminatePlan runs = plan == null || !found.isEmpty() ? null : RollJob.laminate(job, plan).orElse(null);
@@ -66,7 +69,8 @@ public final class JobPlan {
                 : LabourJob.places(job, layouts, areas, plan, account, Optional.ofNullable(runs));
         this.accesses = new JobReach(job).all();
         this.reasons = List.copyOf(found);
-        this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+        this.printedM2 = layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum()
+                + (account == null ? 0 : account.partsM2().getOrDefault(WastePart.SPARE, 0.0));
         this.developedM2 = areas.developedM2();
         this.openedM = plan == null ? 0 : opened(plan);
     }
@@ -75,6 +79,7 @@ public final class JobPlan {
         this.job = other.job;
         this.layouts = other.layouts;
         this.areas = other.areas;
+        this.choice = other.choice;
         this.film = other.film;
         this.waste = other.waste;
         this.laminate = other.laminate;
@@ -131,16 +136,15 @@ public final class JobPlan {
     /**
      * Hours, cost, price and hand-over of a job that has these panels and rolls.
      *
-     * @param other    the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
-     * @param weather says for a number of installing days how many more are lost: they delay the hand-over and are not paid
-     * @return its figures; in dry weather the same as {@link JobCost} gives
+     * @param other the job this plan was made for, or one that differs from it in paces, rates, prices, dates and extras only
+     * @return its figures, the same as {@link JobCost} gives
      * @throws IllegalStateException if there is no plan; see {@link #reasons()}
      */
-    public JobFigures figures(Job other, IntUnaryOperator weather) {
+    public JobFigures figures(Job other) {
         if (!isPossible()) {
             throw new IllegalStateException("There is no plan: " + String.join("; ", reasons));
         }
-        return JobFigures.of(JobWork.of(other, this, weather), openedM);
+        return JobFigures.of(JobWork.of(other, this), openedM);
     }
 
     /**
@@ -174,6 +178,10 @@ public final class JobPlan {
         return layouts;
     }
 
+    @Nullable LayoutChoice choice() {
+        return choice;
+    }
+
     JobAreas areas() {
         return areas;
     }
@@ -197,6 +205,12 @@ public final class JobPlan {
     /** In which ways the walls are reached. */
     Set<Access> accesses() {
         return accesses;
+    }
+
+    /** What is thrown away, where the job says what that costs. */
+    Optional<JobDisposal> disposal(Job other) {
+        WasteAccount account = waste;
+        return account == null ? Optional.empty() : other.disposal().map(terms -> new JobDisposal(terms, account, areas));
     }
 
     double developedM2() {

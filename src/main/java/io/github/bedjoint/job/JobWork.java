@@ -5,7 +5,6 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.schedule.Timetable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,14 +19,13 @@ import org.jspecify.annotations.Nullable;
 record JobWork(
         LabourEstimate labour, List<JobHire> hires, @Nullable Timetable timetable, @Nullable PriceBuildUp price, List<String> reasons) {
 
-    /** Works them out; the weather says how many installing days are lost beside so many. */
-    static JobWork of(Job job, JobPlan plan, IntUnaryOperator weather) {
+    static JobWork of(Job job, JobPlan plan) {
         LabourEstimate hours = LabourJob.estimate(job, plan.places());
         List<String> reasons = new ArrayList<>(hours.reasons());
         if (!hours.isPossible()) {
             return new JobWork(hours, List.of(), null, null, List.copyOf(reasons));
         }
-        Timetable dates = job.dates().isPresent() ? new JobNetwork(job, hours, weather.applyAsInt(hours.siteDays().days())).network().plan() : null;
+        Timetable dates = job.dates().isPresent() ? new JobNetwork(job, hours).network().plan() : null;
         if (dates != null) {
             reasons.addAll(dates.reasons());
         }

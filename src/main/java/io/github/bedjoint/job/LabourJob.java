@@ -49,7 +49,7 @@ final class LabourJob {
         JobTrips trips = JobTrips.of(job.labour());
         List<WorkPlace> walls = new ArrayList<>();
         for (WorkPlace place : places.subList(0, places.size() - 1)) {
-            walls.add(job.statedFactor(place.name()).map(factor -> place.withFactor(factor, FACTOR)).orElse(place));
+            walls.add(reached(job, place));
         }
         List<WorkPlace> all = new ArrayList<>(job.learning().map(law -> alike(walls, law)).orElse(walls));
         all.add(WorkPlace.of(WHOLE, places.get(places.size() - 1).amounts().withCount(Driver.TRIP, trips.working())));
@@ -57,6 +57,11 @@ final class LabourJob {
     }
 
     /** Walls with as much of everything and the same factor are one place, repeated. */
+    /** The place slowed by the factor that was given for its wall. */
+    static WorkPlace reached(Job job, WorkPlace place) {
+        return job.statedFactor(place.name()).map(factor -> place.withFactor(factor, FACTOR)).orElse(place);
+    }
+
     private static List<WorkPlace> alike(List<WorkPlace> walls, Learning law) {
         Map<List<Object>, List<WorkPlace>> groups = new LinkedHashMap<>();
         for (WorkPlace wall : walls) {

@@ -18,6 +18,7 @@ import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -67,7 +68,7 @@ public final class OneMore {
     }
 
     /**
-     * One more roll of an offer that is opened and not needed.
+     * One more roll of an offer that is opened and not needed; where the order leaves one on the shelf anyway it costs nothing.
      *
      * @param offer the id of a film roll on offer
      * @return the effect
@@ -75,10 +76,13 @@ public final class OneMore {
      */
     public PriceEffect roll(String offer) {
         List<RollOffer> offers = cost.job().materials().filmRolls();
-        RollOffer found = offers.stream().filter(one -> one.id().equals(offer)).findFirst().orElseThrow(() -> new RefusedException(
-                "film roll", "'" + offer + "'", "must be one of " + offers.stream().map(RollOffer::id).toList(), "Maybe it is misspelt."));
-        CostLine line = CostLine.each(LineKind.FILM, "one more roll " + offer, 1, found.price());
-        return PriceEffect.of(cost.price(), line, Door.time(0));
+        if (offers.stream().noneMatch(one -> one.id().equals(offer))) {
+            throw new RefusedException(
+                    "film roll", "'" + offer + "'", "must be one of " + offers.stream().map(RollOffer::id).toList(), "Maybe it is misspelt.");
+        }
+        Map<String, Integer> counts = RollOrder.counts(cost.filmPlan());
+        counts.merge(offer, 1, Integer::sum);
+        return new PriceEffect("one more roll " + offer, cost.price(), price(counts));
     }
 
     /**
@@ -98,13 +102,14 @@ public final class OneMore {
         cuts.add(new Cut("one more", width, steps, 1, wall));
         RollPlan after = RollPlanner.withDefaults().withTerms(before.terms()).plan(cuts, before.stock());
         return after.isFeasible()
-                ? Optional.of(new PriceEffect("one more panel of " + Print.cut(steps, UnitStyle.METRIC), cost.price(), price(after)))
+                ? Optional.of(new PriceEffect("one more panel of " + Print.cut(steps, UnitStyle.METRIC), cost.price(), price(RollOrder.counts(after))))
                 : Optional.empty();
     }
 
-    private PriceBuildUp price(RollPlan film) {
+    private PriceBuildUp price(Map<String, Integer> film) {
         Materials materials = cost.job().materials();
-        List<CostLine> lines = new ArrayList<>(JobLines.rolls(LineKind.FILM, materials.film().name(), materials.filmRolls(), film));
+        List<CostLine> lines = new ArrayList<>();
+        RollOrder.of(LineKind.FILM, materials.film().name(), materials.filmRolls(), film).forEach(order -> lines.add(order.line()));
         cost.price().lines().stream().filter(line -> line.kind() != LineKind.FILM).forEach(lines::add);
         cost.job().extras().stream().filter(line -> line.kind() == LineKind.FILM).forEach(lines::add);
         return PriceBuildUp.of(lines, cost.labour().totalPaid(), cost.job().rules());

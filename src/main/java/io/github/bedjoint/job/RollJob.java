@@ -19,6 +19,9 @@ import java.util.Optional;
 
 /** Hands the panels of all walls to the roll planner, and gets film, waste account and laminate back. */
 final class RollJob {
+    /** How much work a plan may take that is not one of many. */
+    static final long WORK = RollPlanner.DEFAULT_WORK;
+
     private RollJob() {}
 
     /** How a panel is called on the cut list: its wall and its number there. */
@@ -26,15 +29,21 @@ final class RollJob {
         return panel.wall() + " " + panel.number();
     }
 
-    static RollPlan film(Job job, List<PanelLayout> layouts) {
+    /** The film's roll plan within so much work. */
+    static RollPlan film(Job job, List<PanelLayout> layouts, long work) {
         List<Cut> cuts = new ArrayList<>();
         for (PanelLayout layout : layouts) {
             for (Panel panel : layout.panels()) {
                 cuts.add(new Cut(id(panel), panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
+            int number = 0;
+            for (Panel panel : job.spares().prints(layout).sparePanels()) {
+                number++;
+                cuts.add(new Cut(panel.wall() + " spare " + number, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
+            }
         }
         List<Stock> stock = stock(job.materials().filmRolls(), job.materials().film().printableWidthSteps());
-        return RollPlanner.withDefaults().withTerms(job.cutting()).plan(cuts, stock);
+        return RollPlanner.withDefaults().withTerms(job.cutting()).withWorkLimit(work).plan(cuts, stock);
     }
 
     static Optional<LaminatePlan> laminate(Job job, RollPlan film) {
@@ -56,6 +65,9 @@ final class RollJob {
             parts.merge(WastePart.CUT_OUT, places.cutOutM2(), Double::sum);
             if (places.takeUpM2() > 0) {
                 parts.merge(WastePart.TAKE_UP, places.takeUpM2(), Double::sum);
+            }
+            for (Panel panel : job.spares().prints(layout).sparePanels()) {
+                parts.merge(WastePart.SPARE, panel.places().totalM2(), Double::sum);
             }
         }
         return WasteAccount.of(film, job.materials().film(), parts);

@@ -76,7 +76,7 @@ public final class JobFile {
      * Writes a job as the text of a job file.
      *
      * <p>Sizes are written in metres, square metres, seconds or kelvin with all their digits, so that they read back exactly. What a job
-     * has from code alone, such as seam rules or the source of a task, has no field: a job that would be costed otherwise without it is
+     * has from code alone, such as rates of a layout or the source of a task, has no field: a job that would be costed otherwise without it is
      * refused.
      *
      * @param job the job
@@ -87,7 +87,7 @@ public final class JobFile {
         String text = JsonOut.text(out -> new JobWriter(out, job)::write);
         if (!result(parse(text)).equals(result(job))) {
             throw new RefusedException(
-                    "job", job.toString(), "must have only what a job file has fields for", "Maybe seam rules or sources were set in code.");
+                    "job", job.toString(), "must have only what a job file has fields for", "Maybe layout rates or sources were set in code.");
         }
         return text;
     }

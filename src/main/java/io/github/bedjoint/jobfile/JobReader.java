@@ -3,9 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.job.JobDates;
-import io.github.bedjoint.layout.Direction;
-import io.github.bedjoint.layout.Fit;
-import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceRules;
@@ -13,7 +11,6 @@ import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.survey.DeductionRule;
-import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Door;
@@ -47,14 +44,20 @@ final class JobReader {
                 : PriceRules.in(currency(f));
         JobBuilder job = Job.builder(f.text("name"), survey, MaterialsReader.materials(f, rules.currency()), rules);
         job = f.with(job, "note", f::text, JobBuilder::note);
+        job = f.with(job, "disposal", n -> f.object(n, d -> MaterialsReader.disposal(d, rules.currency())), JobBuilder::disposal);
         if (f.has("deduction")) {
             job.deduction(deduction(f));
         }
         if (f.has("layout")) {
-            job.layout(f.object("layout", JobReader::layout));
+            job.layout(f.object("layout", l -> LayoutReader.layout(l, rules.currency())));
         }
         if (f.has("takeUp")) {
             job.takeUp(f.object("takeUp", t -> new TakeUp(share(t, "up"), share(t, "along"))));
+        }
+        if (f.has("spares")) {
+            job.spares(f.object("spares", s -> s.oneOf("each", "reprintRate").equals("each")
+                    ? s.with(Spares.NONE, "each", s::count, (none, count) -> Spares.each(count))
+                    : s.with(Spares.NONE, "reprintRate", s::number, (none, rate) -> Spares.byRate(rate))));
         }
         if (f.has("cutting")) {
             job.cutting(f.object("cutting", JobReader::cutting));
@@ -102,25 +105,6 @@ final class JobReader {
             case "none" -> DeductionRule.none();
             default -> throw f.get("deduction").refused("must be all, none, or {\"atLeast\": an area}", "Maybe the spelling differs.");
         };
-    }
-
-    private static LayoutPlanner layout(Fields f) {
-        LayoutPlanner planner = LayoutPlanner.withDefaults();
-        planner = f.with(planner, "direction", n -> f.word(n, Direction.class), LayoutPlanner::withDirection);
-        planner = f.with(planner, "fit", n -> f.word(n, Fit.class), LayoutPlanner::withFit);
-        planner = f.with(planner, "overlap", n -> f.read(n, Read::length), LayoutPlanner::withOverlap);
-        planner = f.with(planner, "leastSliver", n -> f.read(n, Read::length), LayoutPlanner::withLeastSliver);
-        planner = f.with(planner, "start", n -> f.words(n, Side.class), JobReader::start);
-        return f.with(planner, "weatherSide", n -> f.word(n, Side.class), LayoutPlanner::withWeatherSide);
-    }
-
-    /** A side for drops and a side for bands may both be given; the planner keeps them apart. */
-    private static LayoutPlanner start(LayoutPlanner planner, List<Side> sides) {
-        LayoutPlanner started = planner;
-        for (Side side : sides) {
-            started = started.withStart(side);
-        }
-        return started;
     }
 
     private static CuttingTerms cutting(Fields f) {

@@ -3,6 +3,8 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.PrintFile;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.Print;
@@ -28,6 +30,26 @@ public final class JobTables {
             for (Panel panel : layout.panels()) {
                 row(table, CsvTable.defused(panel.wall()), Integer.toString(panel.number()), cut(panel.cutWidthSteps(), style),
                         cut(panel.cutLengthSteps(), style), cut(panel.lowerLeft().xSteps(), style), cut(panel.lowerLeft().ySteps(), style));
+            }
+        }
+        return table.toString();
+    }
+
+    /**
+     * The print list: {@code file,wall,panel,from left,from top,width,height,quarter turn,copies}, offsets in a picture that fills each
+     * wall and its bleeds.
+     *
+     * @param cost  the job costed
+     * @param style millimetres with one decimal, or feet and inches to 1/16 in
+     * @return the table, with a heading only where nothing could be laid out
+     */
+    public static String prints(JobCost cost, UnitStyle style) {
+        StringBuilder table = new StringBuilder("file,wall,panel,from left,from top,width,height,quarter turn,copies\n");
+        for (PrintList list : cost.prints()) {
+            for (PrintFile file : list.files()) {
+                row(table, CsvTable.defused(file.name()), CsvTable.defused(file.panel().wall()), Integer.toString(file.panel().number()),
+                        cut(file.fromLeftSteps(), style), cut(file.fromTopSteps(), style), cut(file.panel().alongSteps(), style),
+                        cut(file.panel().upSteps(), style), file.quarterTurn() ? "yes" : "no", Integer.toString(file.copies()));
             }
         }
         return table.toString();

@@ -1,7 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.Job;
-import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
@@ -34,11 +34,23 @@ final class JobWriter {
         });
         deduction(job.deduction());
         new MaterialsWriter(out).write(job.materials());
-        out.object("layout", () -> layout(job.layout()));
+        if (job.disposal().isPresent()) {
+            out.object("disposal", () -> new MaterialsWriter(out).disposal(job.disposal().get()));
+        }
+        out.object("layout", () -> new LayoutWriter(out, job.rules().currency()).write(job.layout()));
         if (!job.takeUp().equals(TakeUp.NONE)) {
             out.object("takeUp", () -> {
                 out.number("along", job.takeUp().along());
                 out.number("up", job.takeUp().up());
+            });
+        }
+        if (!job.spares().equals(Spares.NONE)) {
+            out.object("spares", () -> {
+                if (job.spares().rate() > 0) {
+                    out.number("reprintRate", job.spares().rate());
+                } else {
+                    out.count("each", job.spares().count());
+                }
             });
         }
         out.object("cutting", () -> cutting(job.cutting()));
@@ -65,22 +77,6 @@ final class JobWriter {
             out.object("deduction", () -> out.sized("atLeast", rule.leastM2(), "m2"));
         } else {
             out.word("deduction", rule.kind());
-        }
-    }
-
-    private void layout(LayoutPlanner planner) throws IOException {
-        out.word("direction", planner.direction());
-        out.word("fit", planner.fit());
-        if (planner.overlapSteps() > 0) {
-            out.steps("overlap", planner.overlapSteps());
-        }
-        out.steps("leastSliver", planner.leastSliverSteps());
-        out.array("start", () -> {
-            out.text(Fields.word(planner.dropStart()));
-            out.text(Fields.word(planner.bandStart()));
-        });
-        if (planner.weatherSide().isPresent()) {
-            out.word("weatherSide", planner.weatherSide().get());
         }
     }
 

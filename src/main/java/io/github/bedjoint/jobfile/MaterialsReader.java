@@ -6,6 +6,7 @@ import io.github.bedjoint.film.Ink;
 import io.github.bedjoint.film.InkFamily;
 import io.github.bedjoint.film.Laminate;
 import io.github.bedjoint.film.RollOffer;
+import io.github.bedjoint.job.DisposalTerms;
 import io.github.bedjoint.job.Materials;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.PriceRate;
@@ -66,6 +67,8 @@ final class MaterialsReader {
     private static RollOffer roll(Fields f, CurrencyUnit currency) {
         RollOffer roll = RollOffer.of(f.text("id"), f.read("length", Read::length), f.priced("price", currency, Read::money));
         roll = f.with(roll, "available", f::count, RollOffer::withAvailable);
+        roll = f.with(roll, "leastOrder", f::count, (r, least) -> r.orderedBy(least, r.inCarton()));
+        roll = f.with(roll, "inCarton", f::count, (r, carton) -> r.orderedBy(r.leastOrder(), carton));
         return f.with(roll, "lot", f::text, RollOffer::withLot);
     }
 
@@ -79,6 +82,11 @@ final class MaterialsReader {
         Coating coating = Coating.of(f.text("name"), f.read("consumption", Read::volumePerArea));
         coating = f.with(coating, "coats", f::count, Coating::withCoats);
         return new Materials.PricedCoating(coating, f.priced("price", currency, Read::pricePerVolume));
+    }
+
+    static DisposalTerms disposal(Fields f, CurrencyUnit currency) {
+        return DisposalTerms.of(
+                f.read("liner", Read::massPerArea), f.read("film", Read::massPerArea), f.priced("price", currency, Read::pricePerMass));
     }
 
     private static Materials.Consumable consumable(Fields f, CurrencyUnit currency) {

@@ -4,6 +4,7 @@ import io.github.bedjoint.film.Film;
 import io.github.bedjoint.film.FilmFigure;
 import io.github.bedjoint.film.Ink;
 import io.github.bedjoint.film.RollOffer;
+import io.github.bedjoint.job.DisposalTerms;
 import io.github.bedjoint.job.Materials;
 import io.github.bedjoint.units.Steps;
 import java.io.IOException;
@@ -46,6 +47,12 @@ final class MaterialsWriter {
                 }
             });
         }
+    }
+
+    void disposal(DisposalTerms terms) throws IOException {
+        out.sized("liner", terms.linerKgM2(), "kg/m2");
+        out.sized("film", terms.filmKgM2(), "kg/m2");
+        out.field("price", terms.price().toString());
     }
 
     private void coatings(Materials materials) throws IOException {
@@ -105,6 +112,12 @@ final class MaterialsWriter {
         out.field("price", roll.price().toString());
         if (roll.available() != RollOffer.UNLIMITED) {
             out.count("available", roll.available());
+        }
+        if (roll.leastOrder() > 0) {
+            out.count("leastOrder", roll.leastOrder());
+        }
+        if (roll.inCarton() > 1) {
+            out.count("inCarton", roll.inCarton());
         }
         if (!roll.lot().isEmpty()) {
             out.field("lot", roll.lot());

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.TaskTime;
 import io.github.bedjoint.labour.TripTime;
@@ -55,10 +56,13 @@ final class ResultWriter {
         }
         areas();
         panels();
+        new PrintsWriter(json).write(cost.prints());
         if (cost.isPriced()) {
+            new ChoiceWriter(json).write(cost.choice());
             json.writeFieldName("rolls");
             rolls(cost.filmPlan());
             film();
+            orders();
             laminate();
             hours();
             dates();
@@ -186,6 +190,20 @@ final class ResultWriter {
         }
         json.writeEndObject();
         json.writeEndObject();
+    }
+
+    private void orders() throws IOException {
+        json.writeArrayFieldStart("orders");
+        for (RollOrder order : cost.orders()) {
+            json.writeStartObject();
+            json.writeStringField("kind", Fields.word(order.kind()));
+            json.writeStringField("roll", order.offer().id());
+            json.writeNumberField("needed", order.quantity().needed());
+            json.writeNumberField("ordered", order.quantity().ordered());
+            json.writeNumberField("left", order.quantity().left());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void laminate() throws IOException {

@@ -4,6 +4,7 @@ import io.github.bedjoint.job.JobBuilder;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.LengthTolerance;
+import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
@@ -29,6 +30,7 @@ final class WallReader {
             wall = f.object("edges", e -> edges(e, bare));
         }
         wall = f.with(wall, "openings", n -> f.list(n, node -> Fields.whole(node, WallReader::opening)), Wall::withOpenings);
+        wall = f.with(wall, "movementJoints", n -> f.list(n, node -> Fields.whole(node, WallReader::joint)), Wall::withMovementJoints);
         wall = f.with(wall, "tolerances", n -> f.object(n, WallReader::tolerance), Wall::withTolerance);
         f.has("accessFactor");
         f.has("bottom");
@@ -61,6 +63,10 @@ final class WallReader {
             });
         }
         throw node.refused("must be a length with its unit", "Maybe quotation marks are missing.");
+    }
+
+    private static MovementJoint joint(Fields f) {
+        return f.oneOf("x", "y").equals("x") ? MovementJoint.upright(f.read("x", Read::length)) : MovementJoint.level(f.read("y", Read::length));
     }
 
     private static LengthTolerance tolerance(Fields f) {

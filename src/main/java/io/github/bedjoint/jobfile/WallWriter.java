@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.survey.Edge;
+import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Side;
@@ -41,6 +42,13 @@ final class WallWriter {
             out.array("openings", () -> {
                 for (Opening opening : wall.openings()) {
                     out.item(() -> opening(opening));
+                }
+            });
+        }
+        if (!wall.movementJoints().isEmpty()) {
+            out.array("movementJoints", () -> {
+                for (MovementJoint joint : wall.movementJoints()) {
+                    out.item(() -> out.steps(joint.upright() ? "x" : "y", joint.atSteps()));
                 }
             });
         }

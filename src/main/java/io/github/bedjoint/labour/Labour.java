@@ -258,11 +258,12 @@ public final class Labour {
     /** Who does a task: those who travel where a trip does it. */
     private Crew crewOf(Task task) {
         Crew usual = task.stage() == Stage.SITE ? siteCrew : shopCrew;
-        return trips.stream()
-                .filter(trip -> trip.tasks().contains(task.id()))
-                .findFirst()
-                .map(trip -> new Crew(trip.people(), usual.efficiency()))
-                .orElse(usual);
+        for (Trip trip : trips) {
+            if (trip.tasks().contains(task.id())) {
+                return new Crew(trip.people(), usual.efficiency());
+            }
+        }
+        return usual;
     }
 
     /**

@@ -40,17 +40,17 @@ final class Ban {
             long u1 = hole.opening().u1();
             long u2 = hole.opening().u2();
             if (hole.neverCovered()) {
-                all.add(new long[] {u1 - rules.jamb() - overlap, u2 + rules.jamb()});
+                all.add(new long[] {u1 - rules.jambSteps() - overlap, u2 + rules.jambSteps()});
             } else {
-                around(all, u1, rules.jamb(), overlap);
-                around(all, u2, rules.jamb(), overlap);
+                around(all, u1, rules.jambSteps(), overlap);
+                around(all, u2, rules.jambSteps(), overlap);
             }
         }
         for (long corner : wall.uCorners()) {
-            around(all, corner, rules.corner(), overlap);
+            around(all, corner, rules.cornerSteps(), overlap);
         }
         for (long bar : wall.uBars()) {
-            around(all, bar, Math.max(rules.movement(), 1), overlap);
+            around(all, bar, Math.max(rules.movementSteps(), 1), overlap);
         }
         rules.beside(wall.frame().direction()).filter(JointPhase::isForbidden).ifPresent(phase -> {
             long shift = ascending ? 0 : overlap;

@@ -78,7 +78,12 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
         return Math.min(beyond, periodSteps - beyond) < clearanceSteps ? perM : 0;
     }
 
-    boolean isForbidden() {
+    /**
+     * Whether no edge may lie there at all.
+     *
+     * @return true if so, false where it costs more
+     */
+    public boolean isForbidden() {
         return Double.isInfinite(perM);
     }
 }

@@ -33,11 +33,11 @@ public final class LayoutPlanner {
     private final Hanging hanging;
     private final Fit fit;
     private final Limits limits;
-    private final Rates rates;
+    private final Optional<Rates> rates;
     private final SeamRules rules;
     private final TakeUp takeUp;
 
-    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules, TakeUp takeUp) {
+    private LayoutPlanner(Hanging hanging, Fit fit, Limits limits, Optional<Rates> rates, SeamRules rules, TakeUp takeUp) {
         this.hanging = hanging;
         this.fit = fit;
         this.limits = limits;
@@ -47,7 +47,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting.
+     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting; no rates are set.
      *
      * @return the planner
      */
@@ -56,7 +56,7 @@ public final class LayoutPlanner {
                 new Hanging(Direction.DROPS, Side.LEFT, Side.BOTTOM, Optional.empty()),
                 Fit.FULL_WIDTH,
                 new Limits(0, SLIVER, Limits.ANY_LENGTH, false),
-                Rates.filmOnly(),
+                Optional.empty(),
                 SeamRules.withDefaults(),
                 TakeUp.NONE);
     }
@@ -150,7 +150,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withRates(Rates other) {
-        return new LayoutPlanner(hanging, fit, limits, other, rules, takeUp);
+        return new LayoutPlanner(hanging, fit, limits, Optional.of(other), rules, takeUp);
     }
 
     /**
@@ -263,10 +263,55 @@ public final class LayoutPlanner {
     /**
      * What a direction is compared by.
      *
-     * @return the rates
+     * @return the rates; those of {@link Rates#filmOnly()} where none were set
      */
     public Rates rates() {
-        return rates;
+        return rates.orElseGet(Rates::filmOnly);
+    }
+
+    /**
+     * Whether rates were set; a job sets those of its own prices and paces otherwise.
+     *
+     * @return true if they were
+     */
+    public boolean hasRates() {
+        return rates.isPresent();
+    }
+
+    /**
+     * Whether a greatest cut length was set; a job sets that of its longest roll otherwise.
+     *
+     * @return true if it was
+     */
+    public boolean hasLongestCut() {
+        return limits.longest() != Limits.ANY_LENGTH;
+    }
+
+    /**
+     * The greatest cut length.
+     *
+     * @return steps; longer than any wall where none was set
+     */
+    public long longestCutSteps() {
+        return limits.longest();
+    }
+
+    /**
+     * Whether panels that are longer than the longest cut are joined across.
+     *
+     * @return true if they are
+     */
+    public boolean joinsAcross() {
+        return limits.joins();
+    }
+
+    /**
+     * Where seams may run.
+     *
+     * @return the rules
+     */
+    public SeamRules seamRules() {
+        return rules;
     }
 
     /**
@@ -324,7 +369,7 @@ public final class LayoutPlanner {
         for (Direction way : hanging.direction() == Direction.CHEAPEST
                 ? List.of(Direction.DROPS, Direction.BANDS)
                 : List.of(hanging.direction())) {
-            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates, rules, takeUp).layouts(most));
+            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates(), rules, takeUp).layouts(most));
         }
         return PanelLayout.ranked(all, most);
     }

@@ -302,6 +302,15 @@ public final class PanelLayout implements Explained {
     }
 
     /**
+     * The rates it was planned with.
+     *
+     * @return the rates
+     */
+    public Rates rates() {
+        return rates;
+    }
+
+    /**
      * The cost by the planner's rates.
      *
      * @return an amount in the currency of the rates; with no rates given, metres of film

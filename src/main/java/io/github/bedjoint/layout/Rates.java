@@ -16,7 +16,7 @@ import io.github.bedjoint.working.Symbol;
  * @param perCutOut  cutting an opening out of a panel
  */
 public record Rates(double filmPerM, double perPanel, double seamPerM, double perCutOut) {
-    private static final Range RATE = Range.closed(0, 1e6);
+    private static final Range RATE = Range.closed(0, 1e12);
 
     /** Cost of a layout. */
     static final Formula COST = Formula.of(
@@ -35,11 +35,11 @@ public record Rates(double filmPerM, double perPanel, double seamPerM, double pe
     /**
      * Checks the rates.
      *
-     * @param filmPerM   a metre of film off the roll, 0 to a million
-     * @param perPanel   handling a panel, 0 to a million
-     * @param seamPerM   a metre of seam, 0 to a million
-     * @param perCutOut  cutting an opening out of a panel, 0 to a million
-     * @throws io.github.bedjoint.units.RefusedException if a rate is negative, not finite or above a million
+     * @param filmPerM   a metre of film off the roll, 0 to a trillion
+     * @param perPanel   handling a panel, 0 to a trillion
+     * @param seamPerM   a metre of seam, 0 to a trillion
+     * @param perCutOut  cutting an opening out of a panel, 0 to a trillion
+     * @throws io.github.bedjoint.units.RefusedException if a rate is negative, not finite or above a trillion
      */
     public Rates {
         Door.number("film per metre", filmPerM, RATE);

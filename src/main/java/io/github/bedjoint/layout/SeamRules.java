@@ -1,11 +1,15 @@
 package io.github.bedjoint.layout;
 
 import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where seams may run when {@link Fit#CHEAPEST} chooses their places: how far from openings, from upright edges of the wall and from
@@ -95,16 +99,74 @@ public final class SeamRules {
         return Steps.up(Door.lengthM(parameter, length, CLEARANCE));
     }
 
-    long jamb() {
+    /**
+     * The clearance between an overlap and the sides of openings.
+     *
+     * @return steps
+     */
+    public long jambSteps() {
         return jamb;
     }
 
-    long corner() {
+    /**
+     * The clearance between an overlap and edges of the wall.
+     *
+     * @return steps
+     */
+    public long cornerSteps() {
         return corner;
     }
 
-    long movement() {
+    /**
+     * The clearance between an overlap and movement joints.
+     *
+     * @return steps
+     */
+    public long movementSteps() {
         return movement;
+    }
+
+    /**
+     * The head joints that the edge of a drop stays off.
+     *
+     * @return the joints, or empty
+     */
+    public Optional<JointPhase> headJoints() {
+        return heads;
+    }
+
+    /**
+     * The bed joints that the edge of a band stays off.
+     *
+     * @return the joints, or empty
+     */
+    public Optional<JointPhase> bedJoints() {
+        return beds;
+    }
+
+    private List<Object> parts() {
+        return List.of(jamb, corner, movement, heads, beds);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof SeamRules that && parts().equals(that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
+    }
+
+    /** Clearances, and whether joints are stayed off. */
+    @Override
+    public String toString() {
+        return "clear of jambs " + cut(jamb) + ", of corners " + cut(corner) + ", of movement joints " + cut(movement)
+                + heads.map(phase -> ", off head joints").orElse("") + beds.map(phase -> ", off bed joints").orElse("");
+    }
+
+    private static String cut(long steps) {
+        return Print.cut(steps, UnitStyle.METRIC);
     }
 
     /** What a metre of seam costs more whose edge on top lies at u. */

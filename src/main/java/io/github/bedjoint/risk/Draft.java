@@ -100,8 +100,17 @@ final class Draft {
         return plan;
     }
 
+    /** The job with everything put in, and dates changed once more. */
+    Job job(UnaryOperator<JobDates> change) {
+        return build(change.apply(dates == null ? base.dates().orElseThrow() : dates));
+    }
+
     /** The job with everything put in. */
     Job job() {
+        return build(dates);
+    }
+
+    private Job build(@Nullable JobDates dated) {
         JobBuilder job = base.toBuilder();
         TaskTable table = tasks();
         if (table != null) {
@@ -113,8 +122,8 @@ final class Draft {
         if (materials != null) {
             job.materials(materials);
         }
-        if (dates != null) {
-            job.dates(dates);
+        if (dated != null) {
+            job.dates(dated);
         }
         if (shopRate != null && siteRate != null) {
             job.labourRates(shopRate, siteRate);

@@ -270,8 +270,8 @@ public final class Input {
     }
 
     /**
-     * The chance that it rains on a day. On a rainy day and on the day after it nobody can install: the day is lost for the date, not paid.
-     * Days are drawn independently.
+     * The chance that it rains on a day. Days are drawn independently, beside those of rain that the job itself names; on a rainy day and until
+     * the wall has dried nobody works at it outdoors, so that all dates move, and nothing is paid for the wait.
      *
      * @return a handle; its range is a chance, 0 to 0.9
      */

@@ -8,12 +8,15 @@ import io.github.bedjoint.risk.Input.Bound;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLongArray;
+import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * Costs a job many times with inputs drawn from ranges; as many threads as the machine has processors unless told otherwise.
@@ -23,6 +26,8 @@ import java.util.concurrent.atomic.AtomicLongArray;
  */
 public final class Simulation {
     private static final int MOST = 1_000_000;
+    /** Days for which weather is drawn at first: enough for most jobs; the others are looked at once more. */
+    private static final int FIRST_DAYS = 24;
     private static final Comparator<Ranged> ORDER =
             Comparator.comparing((Ranged one) -> !one.bound().replans()).thenComparing(one -> one.input().name());
 
@@ -209,6 +214,22 @@ public final class Simulation {
                 change.make(draft, draws[k][i]);
             }
         }
-        return draft.plan(planned.plan()).figures(draft.job(), count -> Weather.lostDays(rain.of(i), draft.rainChance(), count));
+        JobPlan plan = draft.plan(planned.plan());
+        return draft.rainChance() > 0 ? inRain(plan, draft, rain.of(i)) : plan.figures(draft.job());
+    }
+
+    /** Days are drawn until the hand-over is known; whoever is done before they end needs no more of them. */
+    private JobFigures inRain(JobPlan plan, Draft draft, UniformRandomProvider random) {
+        RainyDays weather = new RainyDays(job.dates().orElseThrow().start().toLocalDate(), draft.rainChance(), random);
+        int days = FIRST_DAYS;
+        while (true) {
+            List<LocalDate> rainy = weather.in(days);
+            JobFigures found = plan.figures(draft.job(dates -> dates.withRain(dates.rain().on(rainy))));
+            ZonedDateTime handOver = found.handOver();
+            if (handOver == null || !weather.isUnknown(handOver.toLocalDate())) {
+                return found;
+            }
+            days *= 2;
+        }
     }
 }

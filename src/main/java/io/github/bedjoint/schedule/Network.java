@@ -3,6 +3,7 @@ package io.github.bedjoint.schedule;
 import io.github.bedjoint.units.RefusedException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -56,7 +57,7 @@ public final class Network {
         } else {
             more.set(at, activity);
         }
-        return new Network(calendar, begin, List.copyOf(more), links, capacity, rain);
+        return new Network(calendar, begin, Collections.unmodifiableList(more), links, capacity, rain);
     }
 
     /**
@@ -76,7 +77,7 @@ public final class Network {
         List<Link> more = new ArrayList<>(links);
         more.removeIf(other -> other.from().equals(link.from()) && other.to().equals(link.to()));
         more.add(link);
-        return new Network(calendar, begin, activities, List.copyOf(more), capacity, rain);
+        return new Network(calendar, begin, activities, Collections.unmodifiableList(more), capacity, rain);
     }
 
     /**

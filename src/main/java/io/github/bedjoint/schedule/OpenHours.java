@@ -4,7 +4,9 @@ import io.github.bedjoint.schedule.WorkCalendar.Stretch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToLongFunction;
 
 /**
  * The open stretches of a calendar from the first day of a year on, with three years after that year, and with the open seconds before each, so that counting is a look-up.
@@ -15,7 +17,7 @@ final class OpenHours {
     /** Later than every date. */
     static final long NEVER = Long.MAX_VALUE / 4;
 
-    static final OpenHours EMPTY = new OpenHours(0, 0, List.of());
+    static final OpenHours EMPTY = new OpenHours(0, 0, new long[0], new long[0]);
 
     private static final int YEARS = 4;
 
@@ -26,11 +28,11 @@ final class OpenHours {
     /** Open seconds before each stretch, and after all of them. */
     private final long[] before;
 
-    private OpenHours(long begin, long yearEnd, List<Stretch> pieces) {
+    private OpenHours(long begin, long yearEnd, long[] opens, long[] closes) {
         this.begin = begin;
         this.yearEnd = yearEnd;
-        opens = pieces.stream().mapToLong(Stretch::from).toArray();
-        closes = pieces.stream().mapToLong(Stretch::to).toArray();
+        this.opens = opens;
+        this.closes = closes;
         before = new long[opens.length + 1];
         for (int i = 0; i < opens.length; i++) {
             before[i + 1] = before[i] + closes[i] - opens[i];
@@ -50,7 +52,47 @@ final class OpenHours {
                 }
             }
         }
-        return new OpenHours(start(newYear, calendar), start(newYear.plusYears(1), calendar), pieces);
+        return new OpenHours(
+                start(newYear, calendar), start(newYear.plusYears(1), calendar), pieces.stream().mapToLong(Stretch::from).toArray(),
+                pieces.stream().mapToLong(Stretch::to).toArray());
+    }
+
+    /** The same without some stretches, which may overlap one another; most of the hours are far from them and are copied as they are. */
+    OpenHours without(List<Stretch> holes) {
+        Stretch[] inOrder = holes.toArray(new Stretch[0]);
+        Arrays.sort(inOrder, Comparator.comparingLong(Stretch::from));
+        int first = Math.max(0, startedAt(inOrder[0].from()));
+        List<Stretch> left = new ArrayList<>();
+        int next = 0;
+        int i = first;
+        long shut = Long.MIN_VALUE;
+        for (; i < opens.length && (next < inOrder.length || shut > opens[i]); i++) {
+            long at = Math.max(opens[i], shut);
+            while (next < inOrder.length && inOrder[next].from() < closes[i]) {
+                Stretch hole = inOrder[next++];
+                if (hole.from() > at) {
+                    left.add(new Stretch(at, hole.from()));
+                }
+                shut = Math.max(shut, hole.to());
+                at = Math.max(at, shut);
+            }
+            if (at < closes[i]) {
+                left.add(new Stretch(at, closes[i]));
+            }
+        }
+        return new OpenHours(
+                begin, yearEnd, spliced(opens, first, i, left, Stretch::from), spliced(closes, first, i, left, Stretch::to));
+    }
+
+    /** The moments with those from one place to another replaced. */
+    private static long[] spliced(long[] all, int from, int to, List<Stretch> middle, ToLongFunction<Stretch> which) {
+        long[] result = new long[from + middle.size() + all.length - to];
+        System.arraycopy(all, 0, result, 0, from);
+        for (int k = 0; k < middle.size(); k++) {
+            result[from + k] = which.applyAsLong(middle.get(k));
+        }
+        System.arraycopy(all, to, result, from + middle.size(), all.length - to);
+        return result;
     }
 
     private static long start(LocalDate day, WorkCalendar calendar) {

@@ -2,6 +2,8 @@ package io.github.bedjoint.schedule;
 
 import io.github.bedjoint.working.Source;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.SortedSet;
@@ -43,9 +45,19 @@ public final class Rain {
      * @return new weather
      */
     public Rain on(LocalDate day) {
-        SortedSet<LocalDate> more = new TreeSet<>(days);
-        more.add(day);
-        return new Rain(more, dry);
+        return on(List.of(day));
+    }
+
+    /**
+     * The same with other days of rain.
+     *
+     * @param more days, at any hour of which it may rain
+     * @return new weather
+     */
+    public Rain on(Collection<LocalDate> more) {
+        SortedSet<LocalDate> all = new TreeSet<>(days);
+        all.addAll(more);
+        return new Rain(all, dry);
     }
 
     /**
@@ -83,11 +95,7 @@ public final class Rain {
         }
         Wet known = last;
         if (known == null || known.calendar() != calendar) {
-            WorkCalendar left = calendar;
-            for (LocalDate day : days) {
-                left = left.withRain(day, dry);
-            }
-            known = new Wet(calendar, left);
+            known = new Wet(calendar, calendar.withRain(days, dry));
             last = known;
         }
         return known.left();

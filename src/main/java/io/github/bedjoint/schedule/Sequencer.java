@@ -18,6 +18,8 @@ final class Sequencer {
 
     private final Network network;
     private final Graph plain;
+    /** The resources that all activities together want more of than there is. */
+    private final List<Resource> contested;
     private int serial;
     private @Nullable Node best;
 
@@ -30,6 +32,15 @@ final class Sequencer {
     Sequencer(Network network, Graph plain) {
         this.network = network;
         this.plain = plain;
+        this.contested = network.capacity().limited().stream().filter(this::isContested).toList();
+    }
+
+    private boolean isContested(Resource resource) {
+        long all = 0;
+        for (Activity activity : network.activities()) {
+            all += activity.need(resource);
+        }
+        return all > network.capacity().of(resource);
     }
 
     Found search() {
@@ -67,7 +78,7 @@ final class Sequencer {
     private long fullHours(Node root) {
         OpenHours hours = network.calendar().openFrom(network.begin().toEpochSecond());
         long bound = root.end();
-        for (Resource resource : network.capacity().limited()) {
+        for (Resource resource : contested) {
             long work = network.activities().stream()
                     .filter(activity -> activity.duration().base() == TimeBase.SHIFT)
                     .mapToLong(activity -> activity.need(resource) * activity.duration().seconds())
@@ -132,16 +143,20 @@ final class Sequencer {
     /** Activities of the first moment at which a resource is short, none of which can be left out; none where nothing is short. */
     private List<Integer> clash(Node node) {
         Dates dates = node.dates();
-        int n = node.graph().activities.size();
+        int n = dates.early.length;
+        long[] ends = new long[n];
+        for (int i = 0; i < n; i++) {
+            ends[i] = dates.earlyEnd(i);
+        }
         long first = OpenHours.NEVER;
         List<Integer> clash = List.of();
-        for (Resource resource : network.capacity().limited()) {
+        for (Resource resource : contested) {
             for (int i = 0; i < n; i++) {
                 long moment = dates.early[i];
-                if (moment < first && moment < dates.earlyEnd(i)) {
+                if (moment < first && moment < ends[i]) {
                     List<Integer> together = new ArrayList<>();
                     for (int j = 0; j < n; j++) {
-                        if (need(node, j, resource) > 0 && dates.early[j] <= moment && moment < dates.earlyEnd(j)) {
+                        if (dates.early[j] <= moment && moment < ends[j] && need(node, j, resource) > 0) {
                             together.add(j);
                         }
                     }
@@ -168,7 +183,11 @@ final class Sequencer {
     }
 
     private static long total(Node node, List<Integer> together, Resource resource) {
-        return together.stream().mapToLong(i -> need(node, i, resource)).sum();
+        long total = 0;
+        for (int i : together) {
+            total += need(node, i, resource);
+        }
+        return total;
     }
 
     private static int need(Node node, int i, Resource resource) {

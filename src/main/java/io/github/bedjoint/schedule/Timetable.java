@@ -40,8 +40,6 @@ public final class Timetable implements Explained {
     private final Sequencer.@Nullable Node plan;
     /** Latest dates take a pass of their own, so they are worked out when first asked for. */
     private @Nullable List<Slot> slots;
-    private final List<String> chain;
-    private final List<Wait> waits;
     private final List<Link> order;
     private final ZonedDateTime handOver;
     private final ZonedDateTime bound;
@@ -53,8 +51,6 @@ public final class Timetable implements Explained {
         this.network = network;
         this.plan = null;
         this.slots = List.of();
-        this.chain = List.of();
-        this.waits = List.of();
         this.order = List.of();
         this.handOver = network.begin();
         this.bound = network.begin();
@@ -63,13 +59,8 @@ public final class Timetable implements Explained {
     }
 
     private Timetable(Network network, Sequencer.Node plan, long bound) {
-        Dates dates = plan.dates();
-        Graph graph = plan.graph();
-        List<Integer> row = dates.chain();
         this.network = network;
         this.plan = plan;
-        this.chain = names(graph, row);
-        this.waits = waits(graph, dates, row);
         this.order = plan.order();
         this.handOver = network.calendar().at(plan.end());
         this.bound = network.calendar().at(bound);
@@ -248,7 +239,7 @@ public final class Timetable implements Explained {
      * @return their ids from first to last
      */
     public List<String> chain() {
-        return chain;
+        return plan == null ? List.of() : names(plan.graph(), plan.dates().chain());
     }
 
     /**
@@ -257,7 +248,7 @@ public final class Timetable implements Explained {
      * @return the waits from first to last
      */
     public List<Wait> criticalWaits() {
-        return waits;
+        return plan == null ? List.of() : waits(plan.graph(), plan.dates(), plan.dates().chain());
     }
 
     /**
@@ -322,20 +313,20 @@ public final class Timetable implements Explained {
         }
         List<Long> terms = new ArrayList<>();
         ZonedDateTime at = network.begin();
-        for (String id : chain) {
+        for (String id : chain()) {
             Slot slot = slot(id);
             terms.add(Duration.between(at, slot.earlyStart()).toSeconds());
             terms.add(Duration.between(slot.earlyStart(), slot.earlyEnd()).toSeconds());
             at = slot.earlyEnd();
         }
         Working lead = Working.sum(LEAD_TIME, Duration.between(network.begin(), handOver).toSeconds(), terms)
-                .noting("Chain: " + String.join(" -> ", chain) + "; for each the time before it, then its own. Hand-over: " + handOver + ".");
+                .noting("Chain: " + String.join(" -> ", chain()) + "; for each the time before it, then its own. Hand-over: " + handOver + ".");
         return Working.group("Dates", List.of(lead, Working.group("Floats", slots().stream().map(Slot::working).toList())));
     }
 
     /** The hand-over and what sets it, or why there are no dates. */
     @Override
     public String toString() {
-        return isPossible() ? "hand-over " + DATE.format(handOver) + ", set by " + String.join(", ", chain) : String.join(" ", reasons);
+        return isPossible() ? "hand-over " + DATE.format(handOver) + ", set by " + String.join(", ", chain()) : String.join(" ", reasons);
     }
 }

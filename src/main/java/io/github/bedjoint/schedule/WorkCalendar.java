@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,8 +30,16 @@ public final class WorkCalendar {
     private final List<Stretch> blocked;
     /** Compiled once for a stretch of dates; holds nothing that the other fields do not say. */
     private volatile OpenHours compiled = OpenHours.EMPTY;
+    /** The same calendar before some stretches were blocked, whose hours are compiled once for many such calendars; null for others. */
+    private final @Nullable WorkCalendar unblocked;
 
     private WorkCalendar(ZoneId zone, Map<DayOfWeek, Hours> week, Set<LocalDate> closed, List<Stretch> blocked) {
+        this(zone, week, closed, blocked, null);
+    }
+
+    private WorkCalendar(
+            ZoneId zone, Map<DayOfWeek, Hours> week, Set<LocalDate> closed, List<Stretch> blocked, @Nullable WorkCalendar unblocked) {
+        this.unblocked = unblocked;
         this.zone = zone;
         this.week = week;
         this.closed = closed;
@@ -129,9 +138,13 @@ public final class WorkCalendar {
         if (!to.isAfter(from)) {
             throw new RefusedException("blocked time", from + " to " + to, "must end after it starts", "Maybe they are the wrong way round.");
         }
+        return withBlocked(List.of(new Stretch(from.getEpochSecond(), to.getEpochSecond())));
+    }
+
+    private WorkCalendar withBlocked(List<Stretch> holes) {
         List<Stretch> more = new ArrayList<>(blocked);
-        more.add(new Stretch(from.getEpochSecond(), to.getEpochSecond()));
-        return new WorkCalendar(zone, week, closed, List.copyOf(more));
+        more.addAll(holes);
+        return new WorkCalendar(zone, week, closed, List.copyOf(more), unblocked == null ? this : unblocked);
     }
 
     /**
@@ -142,8 +155,15 @@ public final class WorkCalendar {
      * @return a new calendar
      */
     public WorkCalendar withRain(LocalDate day, Span dry) {
-        Instant end = day.plusDays(1).atStartOfDay(zone).toInstant();
-        return withBlocked(day.atStartOfDay(zone).toInstant(), end.plusSeconds(dry.seconds()));
+        return withRain(List.of(day), dry);
+    }
+
+    WorkCalendar withRain(Collection<LocalDate> days, Span dry) {
+        List<Stretch> holes = new ArrayList<>(days.size());
+        for (LocalDate day : days) {
+            holes.add(new Stretch(second(day, LocalTime.MIDNIGHT), second(day.plusDays(1), LocalTime.MIDNIGHT) + dry.seconds()));
+        }
+        return holes.isEmpty() ? this : withBlocked(holes);
     }
 
     /**
@@ -221,7 +241,9 @@ public final class WorkCalendar {
     OpenHours openFrom(long second) {
         OpenHours known = compiled;
         if (!known.covers(second)) {
-            known = OpenHours.compile(this, at(second).toLocalDate().withDayOfYear(1));
+            known = unblocked == null
+                    ? OpenHours.compile(this, at(second).toLocalDate().withDayOfYear(1))
+                    : unblocked.openFrom(second).without(blocked.subList(unblocked.blocked.size(), blocked.size()));
             compiled = known;
         }
         return known;

@@ -16,6 +16,8 @@ final class CsvRows implements HeightRows {
     /** Below this a count of digits divided by a power of ten is the nearest double, both being exact. */
     private static final long EXACT = 1L << 53;
     private static final int EXACT_POWER = 22;
+    /** Fifteen digits and a point are always exact. */
+    private static final int MOST_SHORT = 16;
     private static final double[] POWERS = new double[EXACT_POWER + 1];
 
     static {
@@ -125,6 +127,40 @@ final class CsvRows implements HeightRows {
 
     /** The number of a cell in metres, NaN for an empty one; leaves the byte after it. */
     private double number() throws IOException {
+        double quick = limit - at > cell.length ? shortNumber() : Double.NaN;
+        return Double.isNaN(quick) ? anyNumber() : quick;
+    }
+
+    /** A few digits with or without a point and a minus, as nearly all cells are, all within the buffer; NaN and nothing read for any other. */
+    private double shortNumber() {
+        boolean negative = buffer[at] == '-';
+        int i = negative ? at + 1 : at;
+        int last = i + MOST_SHORT;
+        int point = 0;
+        int count = 0;
+        long digits = 0;
+        while (i < last) {
+            int digit = buffer[i] - '0';
+            if (digit >= 0 && digit <= 9) {
+                digits = digits * 10 + digit;
+                count++;
+            } else if (digit == '.' - '0' && point == 0) {
+                point = i;
+            } else {
+                break;
+            }
+            i++;
+        }
+        byte end = buffer[i];
+        if (count == 0 || end != ',' && end != '\n' && end != '\r') {
+            return Double.NaN;
+        }
+        double value = point == 0 ? digits : digits / POWERS[i - 1 - point];
+        at = i;
+        return (negative ? -value : value) * factor;
+    }
+
+    private double anyNumber() throws IOException {
         int length = 0;
         long digits = 0;
         int decimals = -1;

@@ -9,6 +9,9 @@ package io.github.bedjoint.texture;
 final class LineSum {
     private final double dx;
     private final double dy;
+    /** Height differences that make a piece a step. */
+    private final double steepX;
+    private final double steepY;
     private final int windowX;
     private final int windowY;
     private final double[] pieces;
@@ -26,6 +29,8 @@ final class LineSum {
     LineSum(int columns, double dx, double dy, double windowM) {
         this.dx = dx;
         this.dy = dy;
+        steepX = dx * ContourProfile.STEEP;
+        steepY = dy * ContourProfile.STEEP;
         windowX = (int) Math.min(columns - 1, Math.round(windowM / dx) + 1);
         windowY = (int) Math.round(windowM / dy) + 1;
         pieces = new double[columns];
@@ -47,20 +52,21 @@ final class LineSum {
         int counted = 0;
         double window = 0;
         double most = 0;
+        double square = dx * dx;
         for (int j = 1; j < row.length; j++) {
             double dz = row[j] - row[j - 1];
-            double piece = Math.sqrt(dx * dx + dz * dz);
+            double piece = Math.sqrt(square + dz * dz);
             if (!Double.isNaN(piece)) {
                 total += piece;
                 counted++;
-                piece = Math.abs(dz) > dx * ContourProfile.STEEP ? dx + Math.abs(dz) : piece;
+                piece = Math.abs(dz) > steepX ? dx + Math.abs(dz) : piece;
             } else {
                 piece = dx;
             }
             pieces[j] = piece;
             window += piece;
             if (j >= windowX) {
-                most = Math.max(most, window);
+                most = window > most ? window : most;
                 window -= pieces[j - windowX + 1];
             }
         }
@@ -74,19 +80,21 @@ final class LineSum {
         double total = 0;
         int counted = 0;
         double most = 0;
+        double square = dy * dy;
         for (int j = 0; j < row.length; j++) {
             double dz = row[j] - before[j];
-            double piece = Math.sqrt(dy * dy + dz * dz);
+            double piece = Math.sqrt(square + dz * dz);
             if (!Double.isNaN(piece)) {
                 total += piece;
                 counted++;
-                piece = Math.abs(dz) > dy * ContourProfile.STEEP ? dy + Math.abs(dz) : piece;
+                piece = Math.abs(dz) > steepY ? dy + Math.abs(dz) : piece;
             } else {
                 piece = dy;
             }
-            column[j] += piece - oldest[j];
+            double window = column[j] + (piece - oldest[j]);
             oldest[j] = piece;
-            most = Math.max(most, column[j]);
+            column[j] = window;
+            most = window > most ? window : most;
         }
         upM += total;
         upBaseM += counted * dy;

@@ -31,11 +31,12 @@ final class TriangleSum {
         double squares = 0;
         double steps = 0;
         double highest = steepest * steepest;
-        int counted = 0;
+        int gaps = 0;
         double a = row[0];
         double d = next[0];
         double left = (d - a) * overY;
         double leftSquare = left * left;
+        double leftStep = Math.abs(left);
         for (int j = 1; j < row.length; j++) {
             double b = row[j];
             double c = next[j];
@@ -45,33 +46,36 @@ final class TriangleSum {
             double rightSquare = right * right;
             double lowSquare = low * low;
             double highSquare = high * high;
+            double rightStep = Math.abs(right);
             // Each triangle has the slope of one row edge and one column edge; which two meet depends on the diagonal.
             double sum = falling
                     ? Math.sqrt(1 + lowSquare + rightSquare) + Math.sqrt(1 + highSquare + leftSquare)
                     : Math.sqrt(1 + lowSquare + leftSquare) + Math.sqrt(1 + highSquare + rightSquare);
             if (!Double.isNaN(sum)) {
-                double square = lowSquare + highSquare + leftSquare + rightSquare;
+                double square = (lowSquare + highSquare) + (leftSquare + rightSquare);
                 areas += sum;
                 squares += square;
-                steps += Math.abs(low) + Math.abs(high) + (Math.abs(left) + Math.abs(right));
-                counted++;
+                steps += (Math.abs(low) + Math.abs(high)) + (leftStep + rightStep);
                 // The sum of the four is not less than the greatest of them, so most cells are told apart by one comparison.
                 if (square > highest) {
                     highest = Math.max(highest, Math.max(Math.max(lowSquare, highSquare), Math.max(leftSquare, rightSquare)));
                 }
+            } else {
+                gaps++;
             }
             a = b;
             d = c;
             left = right;
             leftSquare = rightSquare;
+            leftStep = rightStep;
         }
         double half = dx * dy / 2;
         areaM2 += areas * half;
         slopeM2 += squares * half;
         stepM2 += steps * half;
         steepest = Math.max(steepest, Math.sqrt(highest));
-        cells += counted;
-        missing += row.length - 1 - counted;
+        cells += row.length - 1 - gaps;
+        missing += gaps;
     }
 
     /** Area of all triangles. */

@@ -13,6 +13,12 @@ import org.apache.commons.lang3.StringUtils;
  * <p>A refusal names the row as a text editor counts lines, the column and the value. Immutable.
  */
 public final class CsvTable {
+    /** More than any cell, heading or table of ours needs, and little enough that none is a way to fill memory or time. */
+    private static final int LONGEST_CELL = 10_000;
+
+    private static final int MOST_COLUMNS = 200;
+    private static final int MOST_ROWS = 200_000;
+
     private final String name;
     private final List<String> columns;
     private final List<Row> rows;
@@ -29,7 +35,8 @@ public final class CsvTable {
      * @param name what the table is, for a refusal, such as {@code task table}
      * @param text the text
      * @return the table
-     * @throws RefusedException if there is no heading, a column stands twice, a row has too many or too few fields, or a quote is left open
+     * @throws RefusedException if there is no heading, a column stands twice, a row has too many or too few fields, a quote is left open, or it
+     *     has more than 200 columns, 200,000 rows or 10,000 characters in a cell
      */
     public static CsvTable parse(String name, String text) {
         List<Row> lines = new Scanner(name, text).lines();
@@ -205,35 +212,48 @@ public final class CsvTable {
                 }
                 List<String> fields = fields();
                 if (fields.size() > 1 || !StringUtils.isBlank(fields.get(0))) {
+                    most("rows", lines.size(), MOST_ROWS);
                     lines.add(new Row(name, number, List.of(), fields));
                 }
             }
             return lines;
         }
 
+        private void most(String what, int count, int most) {
+            if (count > most) {
+                throw new RefusedException(name + ", row " + line, count + " " + what, "must be at most " + most, "Maybe a quote or a line feed is missing.");
+            }
+        }
+
         private List<String> fields() {
             List<String> fields = new ArrayList<>();
             StringBuilder field = new StringBuilder();
             boolean quoted = false;
+            boolean isBlank = true;
             int opened = line;
             while (at < text.length()) {
+                most("characters in a cell", field.length(), LONGEST_CELL);
                 char c = text.charAt(at++);
                 if (c == '\n') {
                     line++;
                 }
                 if (quoted && c == '"' && at < text.length() && text.charAt(at) == '"') {
                     field.append(c);
+                    isBlank = false;
                     at++;
-                } else if (c == '"' && (quoted || StringUtils.isBlank(field))) {
+                } else if (c == '"' && (quoted || isBlank)) {
                     quoted = !quoted;
                     opened = line;
                 } else if (!quoted && c == ',') {
+                    most("columns", fields.size() + 2, MOST_COLUMNS);
                     fields.add(field.toString());
                     field.setLength(0);
+                    isBlank = true;
                 } else if (!quoted && c == '\n') {
                     break;
                 } else if (c != '\r' || quoted) {
                     field.append(c);
+                    isBlank &= Character.isWhitespace(c);
                 }
             }
             if (quoted) {

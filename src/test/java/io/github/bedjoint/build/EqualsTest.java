@@ -6,6 +6,7 @@ import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.labour.TaskTable;
 import io.github.bedjoint.risk.Input;
 import io.github.bedjoint.risk.Spread;
+import io.github.bedjoint.layout.JointPhase;
 import io.github.bedjoint.schedule.Rain;
 import io.github.bedjoint.schedule.WorkCalendar;
 import io.github.bedjoint.survey.Opening;
@@ -22,6 +23,7 @@ import io.github.bedjoint.units.Read;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -38,7 +40,7 @@ class EqualsTest {
             Input.class, new String[] {"replans", "binding"},
             Spread.class, new String[] {"shape"},
             Rain.class, new String[] {"last"},
-            WorkCalendar.class, new String[] {"compiled"},
+            WorkCalendar.class, new String[] {"compiled", "unblocked"},
             ContourProfile.class, new String[] {"lengthM", "worst"},
             DewPoint.class, new String[] {"gamma", "celsius"},
             GridSurface.class, new String[] {"grid", "askedWindowM"},
@@ -79,6 +81,8 @@ class EqualsTest {
                 .withPrefabValues(Task.class, TaskTable.defaults().tasks().get(0), TaskTable.defaults().tasks().get(1))
                 .withPrefabValues(GaugeTolerance.class, GaugeTolerance.none(), GaugeTolerance.none().withHeight(Read.length("1 mm")))
                 .withPrefabValues(Opening.class, opening(1), opening(2))
+                .withPrefabValues(JointPhase.class, new JointPhase(10_000, 1, 1, 0.5), new JointPhase(20_000, 1, 1, 0.5))
+                .withPrefabValues(WorkCalendar.class, WorkCalendar.weekdays(ZoneOffset.UTC), WorkCalendar.roundTheClock(ZoneOffset.UTC))
                 .withPrefabValues(Surface.class, FlatSurface.flat(), MasonrySurface.of(Read.length("215 mm"), Read.length("65 mm"), Read.length("10 mm"), Read.length("10 mm"), JointProfile.flush()))
                 .verify();
     }

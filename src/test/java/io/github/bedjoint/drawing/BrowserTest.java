@@ -23,7 +23,7 @@ class BrowserTest {
     private static final String UNFOLD = "document.querySelectorAll('details').forEach(function (d) { d.open = true; });";
 
     private static String html(String job, Copy copy, UnitStyle style) {
-        return JobPage.of(Demo.cost(job)).withCopy(copy).withUnits(style).html();
+        return Demo.page(job).withCopy(copy).withUnits(style).html();
     }
 
     /** Every job on a phone (390 pixels) and a desktop (1280), the copies by turns, everything unfolded. */
@@ -109,6 +109,21 @@ class BrowserTest {
         assertThat(Browser.found(found, "cutOff")).isNotEmpty();
         assertThat(Browser.found(found, "overlap")).isNotEmpty();
         assertThat(Browser.found(found, "smallestText")).containsExactly("5");
+    }
+
+    /** Names that are markup make no element and run nothing, and the page still overflows nowhere; the same names unescaped are noticed. */
+    @Test
+    void page_ofHostileNames_runsNothing() throws Exception {
+        Browser.chromium();
+        String look = "var pre = document.createElement('pre'); pre.id = 'NAME'; pre.textContent = ['images\\t' + document.images.length, 'owned\\t' + (document.title === 'owned'),"
+                + "'scrollWidth\\t' + document.documentElement.scrollWidth].join('\\n'); parent.document.body.appendChild(pre);";
+        String hostile = JobPage.of(HostileTextTest.job(HostileTextTest.MARKUP)).html();
+        String planted = hostile.replace("&lt;", "<").replace("&gt;", ">").replaceFirst("<meta http-equiv[^>]*>", "");
+        String dom = Browser.open("hostile", List.of(new Look("hostile", 1280, hostile, look), new Look("planted", 1280, planted, look)));
+        assertThat(Browser.found(Browser.left(dom, "hostile"), "images")).containsExactly("0");
+        assertThat(Browser.found(Browser.left(dom, "hostile"), "owned")).containsExactly("false");
+        assertThat(Browser.found(Browser.left(dom, "hostile"), "scrollWidth")).containsExactly("1280");
+        assertThat(Browser.found(Browser.left(dom, "planted"), "images")).isNotEqualTo(List.of("0"));
     }
 
     @Test

@@ -112,7 +112,7 @@ class AlternativesTest {
     void figures_ofThePlan_areThoseOfTheJobCost() throws IOException {
         Job job = job();
         JobCost cost = JobCost.of(job);
-        JobFigures figures = JobPlan.of(job).figures(job, days -> 0);
+        JobFigures figures = JobPlan.of(job).figures(job);
 
         assertThat(figures.total()).isEqualTo(cost.total());
         assertThat(figures.paidS()).isEqualTo(cost.labour().totalPaidS());

@@ -95,7 +95,7 @@ class TakeUpJobTest {
     }
 
     private static double cost(Job job, String wall, double ratio) {
-        return JobWork.of(job, JobPlan.of(job).withAreaRatio(wall, ratio), days -> 0).price().direct().getAmount().doubleValue();
+        return JobWork.of(job, JobPlan.of(job).withAreaRatio(wall, ratio)).price().direct().getAmount().doubleValue();
     }
 
     @Test

@@ -43,7 +43,7 @@ class BadInputTest {
             "calendar.cure", "calendar.washBefore", "cutting.gap", "cutting.lead", "cutting.tail", "deduction.atLeast", "extras[].count",
             "extras[].each", "film.edgeMargin", "film.rolls[].available", "film.rolls[].price", "film.surfaceTemperature.least",
             "film.usableStretch", "ink.coverage", "ink.price", "labour.allowance.onJobTime", "labour.allowance.onWorkingDay",
-            "hire[].dayRate", "hire[].delivery", "labour.production", "labour.site", "labour.tasks[].pace", "labour.travel.perDay", "laminate.leadIn", "laminate.rolls[].price",
+            "disposal.film", "disposal.liner", "disposal.price", "hire[].dayRate", "hire[].delivery", "labour.production", "labour.site", "labour.tasks[].pace", "labour.travel.perDay", "laminate.leadIn", "laminate.rolls[].price",
             "layout.leastSliver", "price.contingency", "price.discount", "price.minimum", "price.overhead.onDirectCost",
             "price.overhead.onLabourCost", "price.overhead.perHour", "price.profit.margin", "price.profit.markup", "price.tax", "site.air",
             "site.surfaceTemperature", "consumables[].price", "walls[].edges.bottom.extra", "walls[].edges.left.extra",

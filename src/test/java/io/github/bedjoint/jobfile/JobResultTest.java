@@ -133,7 +133,7 @@ class JobResultTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "film.rolls     | [{\"id\": \"A-2\", \"length\": \"2 m\", \"price\": \"EUR 42.00\"}]                      | Film: panel Street front 1 is | Maybe take longer rolls",
+                "film.rolls     | [{\"id\": \"A-2\", \"length\": \"2 m\", \"price\": \"EUR 42.00\"}]                      | Street front: a panel of 3050.0 mm is longer | Maybe take ",
                 "film.rolls     | [{\"id\": \"A-9\", \"length\": \"9 m\", \"price\": \"EUR 42.00\", \"available\": 1}]     | Film: all panels need         | Maybe buy more rolls",
                 "film.rolls     | [{\"id\": \"A-9\", \"length\": \"9 m\", \"price\": \"EUR 42.00\", \"available\": 0}]     | Film: | Maybe",
                 "laminate.rolls | [{\"id\": \"B-2\", \"length\": \"2 m\", \"price\": \"EUR 42.00\"}]                      | Laminate: | Maybe",

@@ -127,7 +127,24 @@ public final class RandomJobs {
         if (job.containsKey("calendar")) {
             weather(JsonTree.object(job.get("calendar")));
         }
+        if (!simple) {
+            orders(job);
+        }
         return job;
+    }
+
+    private void orders(Map<String, Object> job) {
+        if (maybe(3)) {
+            Map<String, Object> roll = JsonTree.object(JsonTree.array(JsonTree.object(job.get("film")).get("rolls")).get(0));
+            roll.put("leastOrder", between(0, 5));
+            roll.put("inCarton", between(1, 4));
+        }
+        if (maybe(3)) {
+            int liner = between(20, 120);
+            int weight = between(100, 300);
+            String perKg = money(0, 300);
+            job.put("disposal", Map.of("liner", liner + " g/m2", "film", weight + " g/m2", "price", perKg + "/kg"));
+        }
     }
 
     /** What was added to job files later is drawn last, so that older seeds keep the rest of their jobs. */

@@ -1,0 +1,175 @@
+package io.github.bedjoint.job;
+
+import io.github.bedjoint.layout.Direction;
+import io.github.bedjoint.layout.Fit;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.Stop;
+import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Print;
+import io.github.bedjoint.units.Steps;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The best layouts of each wall against the roll plan of the whole job.
+ *
+ * <p>Combinations are tried by what they would cost if film were bought by the metre at the cheapest price, as many as {@link #MOST_PLANS};
+ * for the others, and for layouts that are not among the best of their wall, a bound stands: the area of their panels, or of the wall, cut
+ * from the cheapest film without any waste. Limits are counts, so the same job gives the same answer everywhere.
+ */
+final class JobLayouts {
+    /** Layouts kept of each wall. */
+    static final int MOST_LAYOUTS = 4;
+    /** Roll plans made at most. */
+    static final int MOST_PLANS = 64;
+
+    private static final int MOST_COMBINATIONS = 4096;
+    private static final long WORK_A_PLAN = 2_000_000;
+
+    private final Job job;
+    private final double rollPerM;
+    private final List<List<PanelLayout>> best = new ArrayList<>();
+    private boolean complete = true;
+
+    /** What was found. */
+    record Found(List<PanelLayout> layouts, @Nullable RollPlan film, @Nullable LayoutChoice choice) {}
+
+    /** One layout for each wall. */
+    private record Combination(List<PanelLayout> layouts, double byTheMetre) {}
+
+    private record Tried(Combination combination, RollPlan film, BigDecimal cost, BigDecimal bound) {}
+
+    private JobLayouts(Job job) {
+        this.job = job;
+        this.rollPerM = JobRates.rollPerM(job);
+        boolean several = job.layout().fit() == Fit.CHEAPEST || job.layout().direction() == Direction.CHEAPEST;
+        for (Wall wall : job.survey().walls()) {
+            LayoutPlanner planner = JobRates.planner(job, wall);
+            PanelLayout first = planner.plan(wall, job.materials().film());
+            List<PanelLayout> all = several && first.isPossible()
+                    ? planner.best(wall, job.materials().film(), MOST_LAYOUTS)
+                    : List.of(first);
+            complete &= job.layout().fit() != Fit.CHEAPEST || all.size() < MOST_LAYOUTS;
+            best.add(all);
+        }
+    }
+
+    static Found of(Job job) {
+        return new JobLayouts(job).find();
+    }
+
+    private Found find() {
+        List<PanelLayout> first = best.stream().map(all -> all.get(0)).toList();
+        if (!first.stream().allMatch(PanelLayout::isPossible)) {
+            return new Found(first, null, null);
+        }
+        List<Combination> all = combinations();
+        List<Tried> tried = new ArrayList<>();
+        BigDecimal bound = complete ? null : unlisted();
+        int plans = 0;
+        for (Combination one : all) {
+            if (plans == MOST_PLANS) {
+                bound = least(bound, film(areaM2(one)).add(other(one)));
+                continue;
+            }
+            plans++;
+            RollPlan film = RollJob.film(job, one.layouts(), all.size() == 1 ? RollJob.WORK : WORK_A_PLAN);
+            if (film.isFeasible()) {
+                BigDecimal rest = other(one);
+                tried.add(new Tried(one, film, money(film.cost()).add(rest), money(film.lowerBound()).add(rest)));
+                bound = least(bound, tried.get(tried.size() - 1).bound());
+            } else if (film.stop() != Stop.INFEASIBLE) {
+                bound = least(bound, film(areaM2(one)).add(other(one)));
+            }
+        }
+        if (tried.isEmpty()) {
+            return new Found(first, RollJob.film(job, first, RollJob.WORK), null);
+        }
+        tried.sort(Comparator.comparing(Tried::cost).thenComparing(one -> panels(one.combination().layouts())));
+        Tried winner = tried.get(0);
+        Optional<LayoutChoice.RunnerUp> second = tried.size() == 1 ? Optional.empty() : Optional.of(runnerUp(winner, tried.get(1)));
+        Money cost = rounded(winner.cost());
+        Money floor = bound == null || bound.compareTo(winner.cost()) > 0 ? cost : rounded(bound);
+        return new Found(winner.combination().layouts(), winner.film(), new LayoutChoice(all.size(), plans, cost, floor, second));
+    }
+
+    private List<Combination> combinations() {
+        List<List<PanelLayout>> all = new ArrayList<>(List.of(List.of()));
+        for (List<PanelLayout> wall : best) {
+            List<List<PanelLayout>> more = new ArrayList<>();
+            int kept = all.size() * wall.size() > MOST_COMBINATIONS ? 1 : wall.size();
+            complete &= kept == wall.size();
+            for (List<PanelLayout> before : all) {
+                for (PanelLayout layout : wall.subList(0, kept)) {
+                    List<PanelLayout> longer = new ArrayList<>(before);
+                    longer.add(layout);
+                    more.add(longer);
+                }
+            }
+            all = more;
+        }
+        return all.stream()
+                .map(layouts -> new Combination(layouts, layouts.stream().mapToDouble(PanelLayout::cost).sum()))
+                .sorted(Comparator.comparingDouble(one -> Math.rint(one.byTheMetre() * 1e6)))
+                .toList();
+    }
+
+    /** What layouts cost at least of which one or more are not among the best: all walls cut without waste, and no other cost known. */
+    private BigDecimal unlisted() {
+        double visibleM2 = best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum();
+        return film(visibleM2);
+    }
+
+    private static double areaM2(Combination one) {
+        return one.layouts().stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+    }
+
+    /** The price of film of that area from the cheapest roll, nothing of it wasted. */
+    private BigDecimal film(double areaM2) {
+        return BigDecimal.valueOf(areaM2 / Steps.toM(job.materials().film().rollWidthSteps()) * rollPerM);
+    }
+
+    /** What the layouts cost beside the film rolls. */
+    private BigDecimal other(Combination one) {
+        return BigDecimal.valueOf(one.layouts().stream()
+                .mapToDouble(layout -> layout.cost() - Math.min(rollPerM, layout.rates().filmPerM()) * layout.filmM())
+                .sum());
+    }
+
+    private BigDecimal money(long minor) {
+        return Money.ofMinor(job.rules().currency(), minor).getAmount();
+    }
+
+    private Money rounded(BigDecimal amount) {
+        return Money.of(job.rules().currency(), amount, RoundingMode.HALF_UP);
+    }
+
+    private static @Nullable BigDecimal least(@Nullable BigDecimal a, BigDecimal b) {
+        return a == null ? b : a.min(b);
+    }
+
+    private static int panels(List<PanelLayout> layouts) {
+        return layouts.stream().mapToInt(layout -> layout.panels().size()).sum();
+    }
+
+    private LayoutChoice.RunnerUp runnerUp(Tried winner, Tried second) {
+        List<String> differ = new ArrayList<>();
+        for (int i = 0; i < best.size(); i++) {
+            PanelLayout there = second.combination().layouts().get(i);
+            if (there != winner.combination().layouts().get(i)) {
+                differ.add(there.wall().name() + " in " + Print.count(there.panels().size(), "panel") + " as "
+                        + there.direction().name().toLowerCase(Locale.ROOT));
+            }
+        }
+        return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.cost()).minus(rounded(winner.cost())));
+    }
+}

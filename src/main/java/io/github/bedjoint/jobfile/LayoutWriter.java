@@ -1,0 +1,68 @@
+package io.github.bedjoint.jobfile;
+
+import io.github.bedjoint.layout.JointPhase;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.SeamRules;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+
+/** Writes how walls are divided into panels and where seams may run. */
+final class LayoutWriter {
+    private final JsonOut out;
+    private final CurrencyUnit currency;
+
+    LayoutWriter(JsonOut out, CurrencyUnit currency) {
+        this.out = out;
+        this.currency = currency;
+    }
+
+    void write(LayoutPlanner planner) throws IOException {
+        out.word("direction", planner.direction());
+        out.word("fit", planner.fit());
+        if (planner.overlapSteps() > 0) {
+            out.steps("overlap", planner.overlapSteps());
+        }
+        out.steps("leastSliver", planner.leastSliverSteps());
+        if (planner.hasLongestCut()) {
+            out.steps("longestCut", planner.longestCutSteps());
+        }
+        if (planner.joinsAcross()) {
+            out.flag("jointsAcross", true);
+        }
+        out.array("start", () -> {
+            out.text(Fields.word(planner.dropStart()));
+            out.text(Fields.word(planner.bandStart()));
+        });
+        if (planner.weatherSide().isPresent()) {
+            out.word("weatherSide", planner.weatherSide().get());
+        }
+        SeamRules rules = planner.seamRules();
+        if (!rules.equals(SeamRules.withDefaults())) {
+            out.object("seams", () -> seams(rules));
+        }
+    }
+
+    private void seams(SeamRules rules) throws IOException {
+        out.steps("jambClearance", rules.jambSteps());
+        out.steps("cornerClearance", rules.cornerSteps());
+        out.steps("movementClearance", rules.movementSteps());
+        joints("headJoints", rules.headJoints());
+        joints("bedJoints", rules.bedJoints());
+    }
+
+    private void joints(String name, Optional<JointPhase> phase) throws IOException {
+        if (phase.isPresent()) {
+            JointPhase joints = phase.get();
+            out.object(name, () -> {
+                out.steps("period", joints.periodSteps());
+                out.steps("offset", joints.offsetSteps());
+                out.steps("clearance", joints.clearanceSteps());
+                if (!joints.isForbidden()) {
+                    out.field("price", currency.getCode() + " " + new BigDecimal(Double.toString(joints.perM())).toPlainString() + "/m");
+                }
+            });
+        }
+    }
+}

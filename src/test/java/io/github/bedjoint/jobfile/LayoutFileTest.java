@@ -1,0 +1,81 @@
+package io.github.bedjoint.jobfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.layout.Fit;
+import io.github.bedjoint.layout.JointPhase;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.SeamRules;
+import io.github.bedjoint.units.Read;
+import io.github.bedjoint.units.RefusedException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How walls are divided and where seams may run, in a job file. */
+class LayoutFileTest {
+    private static final String SEAMS = "{\"direction\": \"cheapest\", \"fit\": \"cheapest\", \"longestCut\": \"9 m\", \"jointsAcross\": true,"
+            + " \"start\": [\"right\", \"top\"], \"weatherSide\": \"left\","
+            + " \"seams\": {\"jambClearance\": \"50 mm\", \"cornerClearance\": \"0.1 m\", \"movementClearance\": \"30 mm\","
+            + " \"headJoints\": {\"period\": \"112.5 mm\", \"offset\": \"3 mm\", \"clearance\": \"15 mm\", \"price\": \"EUR 0.50/m\"},"
+            + " \"bedJoints\": {\"period\": \"75 mm\", \"offset\": \"-5 mm\", \"clearance\": \"10 mm\"}}}";
+
+    private static String demo(String layout) throws IOException {
+        String job = Files.readString(Path.of("docs", "jobs", "brick-front.json"));
+        return job.replace("{\"direction\": \"drops\", \"fit\": \"full-width\", \"leastSliver\": \"150 mm\"}", layout);
+    }
+
+    @Test
+    void read_everyField_isThatPlanner() throws IOException {
+        LayoutPlanner planner = JobFile.parse(demo(SEAMS)).layout();
+        assertThat(planner.fit()).isEqualTo(Fit.CHEAPEST);
+        assertThat(planner.longestCutSteps()).isEqualTo(720_000);
+        assertThat(planner.joinsAcross()).isTrue();
+        assertThat(planner.seamRules()).isEqualTo(SeamRules.withDefaults()
+                .withJambClearance(Read.length("50 mm"))
+                .withCornerClearance(Read.length("100 mm"))
+                .withMovementClearance(Read.length("3 cm"))
+                .withHeadJoints(JointPhase.priced(Read.length("112.5 mm"), Read.length("3 mm"), Read.length("15 mm"), 0.5))
+                .withBedJoints(JointPhase.forbidden(Read.length("75 mm"), Read.length("-5 mm"), Read.length("10 mm"))));
+    }
+
+    @Test
+    void write_everyField_readsBackAsTheSame() throws IOException {
+        String written = JobFile.write(JobFile.parse(demo(SEAMS)));
+        LayoutPlanner again = JobFile.parse(written).layout();
+        assertThat(again.seamRules()).isEqualTo(JobFile.parse(demo(SEAMS)).layout().seamRules());
+        assertThat(again.longestCutSteps()).isEqualTo(720_000);
+        assertThat(again.joinsAcross()).isTrue();
+        assertThat(JobFile.write(JobFile.parse(written))).isEqualTo(written);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "\"EUR 0.50/m\"    | \"USD 0.50/m\"   | layout.seams.headJoints.price",
+        "\"EUR 0.50/m\"    | \"EUR 0/m\"      | layout.seams.headJoints",
+        "\"jambClearance\" | \"jambs\"        | layout.seams.jambs",
+        "\"10 mm\"         | \"40 mm\"        | layout.seams.bedJoints.clearance",
+        "\"longestCut\": \"9 m\" | \"longestCut\": \"0 m\" | layout.longestCut"})
+    void read_wrongField_isRefusedByItsPath(String old, String other, String path) throws IOException {
+        String wrong = demo(SEAMS.replace(old, other));
+        assertThatThrownBy(() -> JobFile.parse(wrong)).isInstanceOfSatisfying(RefusedException.class, e ->
+                assertThat(e.parameter()).startsWith(path));
+    }
+
+    @Test
+    void read_dropLongerThanAnyRoll_offersOtherWaysEachPriced() throws IOException {
+        String tall = Files.readString(Path.of("docs", "jobs", "reading-room.json")).replace("\"2.60 m\"", "\"26 m\"");
+        assertThat(JobCost.of(JobFile.parse(tall)).reasons().get(0))
+                .startsWith("North wall: a panel of 26040.0 mm is longer than the longest cut, 24500.0 mm, which is what the longest roll gives. Maybe take ")
+                .containsPattern("bands: \\d+ panels for EUR \\d+\\.\\d\\d of film and work")
+                .containsPattern("a joint across: 8 panels for EUR \\d+\\.\\d\\d")
+                .containsPattern("a roll that yields 26040.0 mm: 4 panels for EUR \\d+\\.\\d\\d");
+        String joined = tall.replace("\"fit\": \"equalised\"", "\"fit\": \"equalised\", \"jointsAcross\": true");
+        assertThat(JobCost.of(JobFile.parse(joined)).layouts().get(0).panels()).hasSize(8);
+    }
+}
