@@ -19,7 +19,7 @@ final class SideBySide {
     private static final int MAX_PIECES = 3_000;
 
     /** Outlines drawn for each job at most: after so many orders of its panels, more hardly help. */
-    private static final long OUTLINES = 10_000;
+    private static final long OUTLINES = 25_000;
 
     /** Choices of rolls on which all panels are laid at once. */
     private static final int MAX_CHOICES = 200;
