@@ -42,6 +42,8 @@ class JobWorkingProperties {
             "texture\\.(adjusted.*|gauge-.*|grid.*|less-noise|noise|profile.*|profiles|sa|sq|sdq|sdr|spot.*|stepped)" // measured surfaces, which few jobs have
             ));
 
+    private static final Pattern DRAWN = Pattern.compile("texture\\..*|job\\.(film-used-up|scrap-film)");
+
     /** A job as a shop has it, with ink, laminate, dates and a surveyed site; if it cannot be planned, the next one. */
     private static JobCost priced(long seed) {
         JobCost cost = JobProperties.cost(RandomJobs.rich(seed));
@@ -71,8 +73,9 @@ class JobWorkingProperties {
         Map<String, Integer> seldom = new TreeMap<>();
         for (Formula formula : FormulaConstants.all()) {
             int count = COUNTS.getOrDefault(formula.id(), 0);
-            // Which joints a wall has is drawn, so each kind is met less often here; the properties of the surfaces draw 1,000 of each.
-            int least = formula.id().startsWith("texture.") ? jobs / 5 : jobs;
+            // Which joints a wall has and whether its film is thrown away for money is drawn, so each is met less often here; the properties of
+            // the rooms draw 1,000 of each.
+            int least = DRAWN.matcher(formula.id()).matches() ? jobs / 5 : jobs;
             if (count < least && !ELSEWHERE.matcher(formula.id()).matches()) {
                 seldom.put(formula.id(), count);
             }
