@@ -157,7 +157,6 @@ public final class RiskResult {
      * @throws IllegalStateException if no simulated job can be done
      */
     public double chanceOfCostAbove(Money amount) {
-        job.rules().currency().equals(amount.getCurrencyUnit());
         if (!job.rules().currency().equals(amount.getCurrencyUnit())) {
             throw new RefusedException("amount", amount.toString(), "must be in " + job.rules().currency(), "Maybe convert it first.");
         }
