@@ -18,8 +18,9 @@ final class SideBySide {
     /** More panels are only gathered in shelves. */
     private static final int MAX_PIECES = 3_000;
 
-    /** Outlines drawn for each job at most: after so many orders of its panels, more hardly help. */
-    private static final long OUTLINES = 25_000;
+    /** Outlines drawn for each job, and for each roll that is shortened, at most: after so many orders of its panels, more hardly help. */
+    private static final long OUTLINES = 4_000;
+    private static final long SHORTENINGS = 500;
 
     /** Choices of rolls on which all panels are laid at once. */
     private static final int MAX_CHOICES = 200;
@@ -308,7 +309,8 @@ final class SideBySide {
         List<OpenedRoll> shorter = new ArrayList<>();
         for (int k = 0; k < best.size(); k++) {
             OpenedRoll roll = best.get(k);
-            Work part = work.part(work.left() / (best.size() - k));
+            long most = SHORTENINGS * roll.placed().size() * roll.placed().size();
+            Work part = work.part(Math.min(most, work.left() / (best.size() - k)));
             shorter.add(compact(roll, part));
             work.take(part);
         }
