@@ -18,9 +18,9 @@ final class SideBySide {
     /** More panels are only gathered in shelves. */
     private static final int MAX_PIECES = 3_000;
 
-    /** Outlines drawn for each job, and for each roll that is shortened, at most: after so many orders of its panels, more hardly help. */
-    private static final long OUTLINES = 4_000;
-    private static final long SHORTENINGS = 500;
+    /** Outlines drawn for each panel of a search, up to so many panels: after so many orders of few panels, more hardly help. */
+    private static final long OUTLINES = 1_000;
+    private static final int FEW = 25;
 
     /** Choices of rolls on which all panels are laid at once. */
     private static final int MAX_CHOICES = 200;
@@ -80,7 +80,7 @@ final class SideBySide {
         raise();
         if (terms.cuts() != CutKind.CROSS && pieces <= MAX_PIECES) {
             Work all = work;
-            work = all.part(OUTLINES * pieces * pieces);
+            work = all.part(enough(pieces));
             search();
             all.take(work);
             work = all;
@@ -98,6 +98,10 @@ final class SideBySide {
         if (terms.cuts() == CutKind.FREE) {
             compact();
         }
+    }
+
+    private static long enough(long panels) {
+        return OUTLINES * Math.min(panels, FEW) * panels * panels;
     }
 
     private boolean isOpen() {
@@ -309,8 +313,7 @@ final class SideBySide {
         List<OpenedRoll> shorter = new ArrayList<>();
         for (int k = 0; k < best.size(); k++) {
             OpenedRoll roll = best.get(k);
-            long most = SHORTENINGS * roll.placed().size() * roll.placed().size();
-            Work part = work.part(Math.min(most, work.left() / (best.size() - k)));
+            Work part = work.part(Math.min(enough(roll.placed().size()), work.left() / (best.size() - k)));
             shorter.add(compact(roll, part));
             work.take(part);
         }
