@@ -146,7 +146,7 @@ final class RollsCommand implements Callable<Integer> {
             }
             rows.print(text);
             places(text, plan);
-            text.append(plan.rolls().size()).append(" rolls, ").append(result.stock().amount(plan.cost()));
+            text.append(Print.count(plan.rolls().size(), "roll")).append(", ").append(result.stock().amount(plan.cost()));
             text.append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + result.stock().amount(plan.lowerBound())).append('\n');
         }
         return text.toString();

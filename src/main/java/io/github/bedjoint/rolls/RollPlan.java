@@ -1,5 +1,6 @@
 package io.github.bedjoint.rolls;
 
+import io.github.bedjoint.units.Print;
 import java.util.List;
 
 /**
@@ -76,12 +77,12 @@ public record RollPlan(
         return isFeasible() ? cost - lowerBound : 0;
     }
 
-    /** Rolls, cost and how sure it is, in one line: {@code 2 rolls, cost 39600, proven the cheapest}. */
+    /** Rolls, cost and how sure it is, in one line: {@code 2 rolls, 39600 minor units of money, proven the cheapest}. */
     @Override
     public String toString() {
         if (!isFeasible()) {
             return "no plan: " + shortages;
         }
-        return rolls.size() + " rolls, cost " + cost + (isProven() ? ", proven the cheapest" : ", no plan costs less than " + lowerBound);
+        return Print.count(rolls.size(), "roll") + ", " + cost + " minor units of money" + (isProven() ? ", proven the cheapest" : ", no plan costs less than " + lowerBound);
     }
 }

@@ -73,7 +73,7 @@ class RollsCommandTest {
     void rolls_narrowPanels_lieSideBySideAtNamedPlaces() throws IOException {
         Files.writeString(cuts, "id,width,length,quantity,group,rotate\nn,0.6 m,3 m,2,front,yes\n");
         assertThat(run("--gap", "10 mm")).isZero();
-        assertThat(out).contains("cuts from edge to edge").contains("610.0 mm").contains("1 rolls, EUR 198.00, proven the cheapest");
+        assertThat(out).contains("cuts from edge to edge").contains("610.0 mm").contains("1 roll, EUR 198.00, proven the cheapest");
         assertThat(run("--gap", "10 mm", "--format", "json")).isZero();
         assertThat(out).contains("\"cuts\" : \"guillotine\"", "\"across\" : 0.61", "\"used\" : 3.0", "\"turned\" : false");
         assertThat(run("--cuts", "cross", "--format", "json")).isZero();
