@@ -56,12 +56,12 @@ final class LabourJob {
         return job.labour().withTrips(trips.all()).estimate(all);
     }
 
-    /** Walls with as much of everything and the same factor are one place, repeated. */
     /** The place slowed by the factor that was given for its wall. */
     static WorkPlace reached(Job job, WorkPlace place) {
         return job.statedFactor(place.name()).map(factor -> place.withFactor(factor, FACTOR)).orElse(place);
     }
 
+    /** Walls with as much of everything and the same factor are one place, repeated. */
     private static List<WorkPlace> alike(List<WorkPlace> walls, Learning law) {
         Map<List<Object>, List<WorkPlace>> groups = new LinkedHashMap<>();
         for (WorkPlace wall : walls) {

@@ -233,7 +233,6 @@ public final class WallAreas implements Explained {
         return openM2;
     }
 
-    /** Visible, measured and developed area and the edges, each explained. */
     /**
      * The visible area that lies lower than a height, such as what is reached from the ground.
      *
@@ -244,6 +243,7 @@ public final class WallAreas implements Explained {
         return BelowHeight.visibleM2(wall, heightM);
     }
 
+    /** Visible, measured and developed area and the edges, each explained. */
     @Override
     public Working working() {
         Working outline = Working.sum(OUTLINE, outlineM2, outlineTerms);
