@@ -68,16 +68,24 @@ final class AcrossScales {
     /** Panels that nothing can lie beside on the widest roll count as one, others as nothing. */
     AcrossScale alone() {
         long widest = widestRoll();
+        long narrowest = widest;
+        long next = widest;
+        Cut owner = null;
+        for (Cut cut : cuts) {
+            long across = ways(cut).stream().mapToLong(Lying::across).min().orElse(widest);
+            if (owner == null || across < narrowest) {
+                next = owner == null ? widest : narrowest;
+                narrowest = across;
+                owner = cut;
+            } else {
+                next = Math.min(next, across);
+            }
+        }
         long from = widest / 2 + 1;
         for (Cut cut : cuts) {
+            boolean isOneOfAKind = cut == owner && cut.quantity() == 1 && ways(cut).size() == 1;
             for (Lying way : ways(cut)) {
-                long narrowest = cuts.stream()
-                        .filter(other -> other != cut || cut.quantity() > 1 || ways(cut).size() > 1)
-                        .flatMap(other -> ways(other).stream())
-                        .mapToLong(Lying::across)
-                        .min()
-                        .orElse(widest);
-                if (way.across() + terms.gapSteps() + narrowest > widest) {
+                if (way.across() + terms.gapSteps() + (isOneOfAKind ? next : narrowest) > widest) {
                     from = Math.min(from, way.across());
                 }
             }
