@@ -115,4 +115,24 @@ class OpenHoursTest {
         assertThat(left.nextOpen(at(0, 11))).isEqualTo(at(0, 11));
         assertThat(left.worked(at(7, 0))).isEqualTo((40 - 6) * HOUR);
     }
+
+    /** Days without a night between them are one stretch, the first two of the year as well. */
+    @Test
+    void compile_roundTheClock_isOneStretch() {
+        OpenHours always = OpenHours.compile(WorkCalendar.roundTheClock(ZoneOffset.UTC), LocalDate.of(2024, 1, 1));
+        assertThat(always.fits(NEW_YEAR, 30 * HOUR)).isEqualTo(NEW_YEAR);
+        assertThat(always.fits(at(100, 5), 900 * HOUR)).isEqualTo(at(100, 5));
+        assertThat(always.lastFits(OpenHours.NEVER, at(10, 0), 72 * HOUR)).isEqualTo(at(7, 0));
+    }
+
+    /** A hole that ends where a shift begins, or begins where it ends, takes nothing of it. */
+    @Test
+    void without_holesThatTouch_takeNothing() {
+        OpenHours left = HOURS.without(List.of(new WorkCalendar.Stretch(at(0, 16), at(1, 8)), new WorkCalendar.Stretch(at(2, 8), at(2, 16)), new WorkCalendar.Stretch(at(3, 0), at(3, 9))));
+        assertThat(left.worked(at(2, 0))).isEqualTo(16 * HOUR);
+        assertThat(left.worked(at(3, 0))).isEqualTo(16 * HOUR);
+        assertThat(left.nextOpen(at(2, 8))).isEqualTo(at(3, 9));
+        assertThat(left.worked(at(4, 0))).isEqualTo(23 * HOUR);
+        assertThat(left.nextOpen(at(1, 8))).isEqualTo(at(1, 8));
+    }
 }

@@ -108,4 +108,18 @@ class RainTest {
         assertThat(effect.then().isPossible()).isTrue();
         assertThat(effect.delay()).isGreaterThan(Duration.ofDays(500));
     }
+
+    /** The same rain asked for by shop and site, whose hours differ, is each time that of the calendar asked with. */
+    @Test
+    void on_anotherCalendar_isWorkedOutAnew() {
+        Rain tuesday = Rain.none().on(LocalDate.of(2026, 6, 2));
+        WorkCalendar weekdays = WorkCalendar.weekdays(ZONE);
+        WorkCalendar always = WorkCalendar.roundTheClock(ZONE);
+        for (int round = 0; round < 2; round++) {
+            // Rain on Tuesday and 24 h to dry: Monday 8:00 to 16:00 and Thursday 8:00 on.
+            assertThat(tuesday.on(weekdays).after(MONDAY, Span.shift(Read.time("9 h")))).isEqualTo(MONDAY.plusDays(3).plusHours(1));
+            assertThat(tuesday.on(always).after(MONDAY, Span.shift(Read.time("17 h")))).isEqualTo(MONDAY.plusDays(2).plusHours(17));
+        }
+        assertThat(Rain.none().on(weekdays)).isSameAs(weekdays);
+    }
 }
