@@ -3,6 +3,8 @@ package io.github.bedjoint.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.bedjoint.conditions.SiteConditions;
+import io.github.bedjoint.conditions.Substrate;
 import io.github.bedjoint.film.Coating;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.film.Ink;
@@ -10,8 +12,11 @@ import io.github.bedjoint.film.InkFamily;
 import io.github.bedjoint.film.Laminate;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.jobfile.JobFile;
+import io.github.bedjoint.labour.HeightBands;
 import io.github.bedjoint.labour.Pace;
 import io.github.bedjoint.labour.TaskTable;
+import io.github.bedjoint.layout.Direction;
+import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceRules;
@@ -119,6 +124,36 @@ class JobReasonsTest {
         // Drops stand before bands where all else is the same: a square of one panel.
         Job square = job(Materials.of(FILM, List.of(ROLL)), "1 m", "1 m");
         assertThat(Alternatives.of(square).withDirections().ranked()).extracting(Alternatives.Alternative::name).containsSubsequence("drops", "bands");
+    }
+
+    /** Heat on paint of unknown age is refused, yet the job is priced: it stands behind what can be done and before what has no price. */
+    @Test
+    void ranked_refusedButPriced_saysWhatStandsAgainstIt() {
+        Job refused = demo().toBuilder().site(SiteConditions.outdoor(Substrate.BRICK)).build();
+        JobCost cost = JobCost.of(refused);
+        assertThat(cost.isPriced()).isTrue();
+        assertThat(cost.isPossible()).isFalse();
+        Job tower = demo().toBuilder().survey(Survey.of(Wall.rectangle("Tower", Read.length("3 m"), Read.length("40 m")))).build();
+        Alternatives all = Alternatives.of(withoutTime()).with("tower", tower).with("old paint", refused).with("as it was", demo());
+        assertThat(all.ranked()).extracting(Alternatives.Alternative::name).startsWith("as it was", "old paint").endsWith("as given");
+        assertThat(all.toString()).contains("old paint: " + cost.total() + ", ").contains(", but " + cost.reasons().get(0));
+    }
+
+    /** Bands of heights are told before the bottoms and hires. */
+    @Test
+    void toString_accessWithHeights_tellsThem() {
+        HeightBands bands = HeightBands.defaults();
+        assertThat(SiteAccess.plain().withHeights(bands)).hasToString(bands + ", {}, []");
+    }
+
+    /** A longest cut of the job's own is not that of the rolls. */
+    @Test
+    void of_wallHigherThanTheJobsLongestCut_doesNotBlameTheRolls() {
+        Job cut = job(Materials.of(FILM, List.of(ROLL)), "3 m", "5 m").toBuilder()
+                .layout(LayoutPlanner.withDefaults().withLongestCut(Read.length("2 m")).withDirection(Direction.DROPS)).build();
+        assertThat(JobCost.of(cut).reasons()).singleElement().asString().startsWith("north: ").contains(". Maybe take ").doesNotContain("longest roll gives");
+        Job rolls = job(Materials.of(FILM, List.of(ROLL)), "3 m", "40 m").toBuilder().layout(LayoutPlanner.withDefaults().withDirection(Direction.DROPS)).build();
+        assertThat(JobCost.of(rolls).reasons().get(0)).contains(", which is what the longest roll gives. Maybe take ");
     }
 
     @Test
