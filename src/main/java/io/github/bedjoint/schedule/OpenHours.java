@@ -167,11 +167,11 @@ final class OpenHours {
         return i < 0 ? begin : Math.min(second, closes[i] - 1);
     }
 
-    /** The first moment, not before another, from which a length fits into one stretch. */
+    /** The first moment, not before another, from which a length above 0 fits into one stretch. */
     long fits(long second, long length) {
         for (int i = Math.max(0, startedAt(second)); i < opens.length; i++) {
             long start = Math.max(second, opens[i]);
-            if (start < closes[i] && start + length <= closes[i]) {
+            if (start + length <= closes[i]) {
                 return start;
             }
         }
