@@ -5,6 +5,7 @@ import io.github.bedjoint.drawing.JobPage;
 import io.github.bedjoint.job.Alternatives;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobRanges;
@@ -98,6 +99,11 @@ final class CostCommand implements Callable<Integer> {
     @Option(names = "--alternatives", description = "Print below the sheet what the job would cost in other ways.")
     private boolean alternatives;
 
+    @Option(
+            names = "--one-more",
+            description = "Plan again and say what one more hour, metre or centimetre of roll, or a millimetre less overlap would change: below the sheet, in the JSON, on the shop's page.")
+    private boolean oneMore;
+
     @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
     private boolean lines;
 
@@ -122,12 +128,16 @@ final class CostCommand implements Callable<Integer> {
         if (figure != null && format == Format.HTML) {
             return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
         }
+        if (oneMore && lines) {
+            return complain("--one-more is not for --lines: a job is planned many times for it.");
+        }
         if (answers != null && !lines) {
             return complain("--answers needs --lines: a single result goes to standard output.");
         }
         JobCost cost;
         Optional<RiskResult> sure;
         String others;
+        Optional<OneMore> more;
         try {
             if (lines) {
                 return lines();
@@ -136,6 +146,7 @@ final class CostCommand implements Callable<Integer> {
             cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
             sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
             others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
+            more = oneMore && cost.isPriced() ? Optional.of(OneMore.of(cost)) : Optional.empty();
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
@@ -148,7 +159,7 @@ final class CostCommand implements Callable<Integer> {
                 return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
             }
         }
-        print(cost, sure, others, working);
+        print(cost, sure, others, more, working);
         if (!cost.isPossible()) {
             err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
             return Main.IMPOSSIBLE;
@@ -178,26 +189,28 @@ final class CostCommand implements Callable<Integer> {
         return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
-    private void print(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
+    private void print(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
         switch (format) {
             case JSON -> {
                 JobResult result = JobResult.of(cost).withUnits(units);
                 result = sure.map(result::withRanges).orElse(result);
+                result = more.map(result::withOneMore).orElse(result);
                 out.print(working.map(result::withWorking).orElse(result));
             }
             case HTML -> {
                 JobPage page = JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy);
-                out.print(sure.map(page::withRanges).orElse(page));
+                page = sure.map(page::withRanges).orElse(page);
+                out.print(more.map(page::withOneMore).orElse(page));
             }
             case CUTS -> out.print(JobTables.cuts(cost, units));
             case PRINTS -> out.print(JobTables.prints(cost, units));
             case PRICES -> out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
-            case TEXT -> text(cost, sure, others, working);
+            case TEXT -> text(cost, sure, others, more, working);
         }
         out.flush();
     }
 
-    private void text(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
+    private void text(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
         if (working.isPresent() && !ALL.equals(figure)) {
             out.print(working.get().text(units));
             return;
@@ -205,11 +218,18 @@ final class CostCommand implements Callable<Integer> {
         out.print(new JobSheet(cost, units).text());
         sure.ifPresent(risk -> out.print(new RiskSheet(risk, units).text()));
         out.print(others);
+        more.ifPresent(effects -> out.print(effects(effects)));
         working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
     }
 
     private static String alternatives(Job job) {
         return "\nALTERNATIVES, CHEAPEST FIRST\n" + Alternatives.of(job).withDirections().withSiteCrews(1, 2, 3).withEachRollAlone();
+    }
+
+    private String effects(OneMore effects) {
+        StringBuilder text = new StringBuilder("\nONE MORE\n");
+        effects.lines(units).forEach(line -> Paragraph.add(text, "  ", "    ", line));
+        return text.toString();
     }
 
     private int complain(String message) {

@@ -5,14 +5,16 @@ import io.github.bedjoint.units.UnitStyle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.TreeMap;
 import java.util.function.LongFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What rolls would save that are a little longer at the same price, or from which as much less is lost to the lead; and how much longer
+ * What rolls would save that are a little longer at the same price, or from which as much less is lost at the ends; and how much longer
  * they must be until a cheaper plan comes.
  *
  * <p>Whole panels make the cost of a plan go down in jumps, so three things are told apart: what {@linkplain #after() planning again}
@@ -26,16 +28,24 @@ public final class LongerRolls {
 
     private final RollPlan plan;
     private final long moreSteps;
-    private final TreeMap<Long, RollPlan> plans = new TreeMap<>();
-    private final long grain;
-    private final OptionalLong enough;
+    private final RollPlan after;
+    private final long enoughSteps;
+    private final @Nullable RollPlan enough;
+    private final boolean least;
 
     private LongerRolls(RollPlan plan, long moreSteps) {
         this.plan = plan;
         this.moreSteps = moreSteps;
-        this.grain = Math.max(1, moreSteps / 10);
-        at(moreSteps);
-        this.enough = search();
+        Search search = new Search(plan);
+        this.after = search.at(moreSteps);
+        this.enoughSteps = search.first(moreSteps, grain());
+        this.enough = enoughSteps > 0 ? search.at(enoughSteps) : null;
+        this.least = enough != null && search.isLeast(enoughSteps, grain());
+    }
+
+    /** A tenth of the length asked for: to it the first saving is found. */
+    private long grain() {
+        return Math.max(1, moreSteps / 10);
     }
 
     /**
@@ -51,51 +61,70 @@ public final class LongerRolls {
         return new LongerRolls(plan, moreSteps);
     }
 
-    private RollPlan at(long more) {
-        return plans.computeIfAbsent(more, m -> RollPlanner.withDefaults().withTerms(plan.terms()).withWorkLimit(WORK).plan(plan.cuts(), longer(plan.stock(), m)));
-    }
-
     private static List<Stock> longer(List<Stock> stock, long more) {
         return stock.stream()
-                .map(row -> new Stock(
-                        row.id(), row.widthSteps(), row.lengthSteps() + more, row.cost(), row.available(), row.lot()))
+                .map(row -> new Stock(row.id(), row.widthSteps(), row.lengthSteps() + more, row.cost(), row.available(), row.lot()))
                 .toList();
     }
 
-    /** Doubles the length until it saves, then halves the last stretch down to the grain. */
-    private OptionalLong search() {
-        long low = 0;
-        long high = moreSteps;
-        long farthest = farthest();
-        while (!saves(high)) {
-            if (high >= farthest) {
-                return OptionalLong.empty();
-            }
-            low = high;
-            high = Math.min(farthest, 2 * high);
+    /** Plans on longer rolls, each made once. */
+    private record Search(RollPlan plan, Map<Long, RollPlan> plans) {
+        Search(RollPlan plan) {
+            this(plan, new HashMap<>());
         }
-        while (high - low > grain) {
-            long middle = low + Math.max(1, (high - low) / 2 / grain) * grain;
-            if (saves(middle)) {
-                high = middle;
-            } else {
-                low = middle;
-            }
+
+        RollPlan at(long more) {
+            return plans.computeIfAbsent(
+                    more, m -> RollPlanner.withDefaults().withTerms(plan.terms()).withWorkLimit(WORK).plan(plan.cuts(), longer(plan.stock(), m)));
         }
-        return OptionalLong.of(high);
-    }
 
-    /** Up to where rolls stay within what the planner takes. */
-    private long farthest() {
-        RemnantRule rule = plan.terms().remnants();
-        long longest = plan.stock().stream().mapToLong(Stock::lengthSteps).max().orElse(0);
-        long most = rule.percent() == 0 ? Limits.MAX_LENGTH : Math.min(Limits.MAX_LENGTH, rule.unitSteps() * RemnantRule.MAX_LEVELS);
-        return Math.min(FARTHEST, most - longest);
-    }
+        private boolean saves(long more) {
+            RollPlan found = at(more);
+            return found.isFeasible() && (!plan.isFeasible() || found.cost() < plan.cost());
+        }
 
-    private boolean saves(long more) {
-        RollPlan found = at(more);
-        return found.isFeasible() && (!plan.isFeasible() || found.cost() < plan.cost());
+        /** Doubles the length until it saves, then halves the last stretch down to the grain; 0 if nothing saves. */
+        long first(long start, long grain) {
+            long low = 0;
+            long high = start;
+            long farthest = farthest();
+            while (!saves(high)) {
+                if (high >= farthest) {
+                    return 0;
+                }
+                low = high;
+                high = Math.min(farthest, 2 * high);
+            }
+            while (high - low > grain) {
+                long middle = low + Math.max(1, (high - low) / 2 / grain) * grain;
+                if (saves(middle)) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return high;
+        }
+
+        /** Up to where rolls stay within what the planner takes. */
+        private long farthest() {
+            RemnantRule rule = plan.terms().remnants();
+            long longest = plan.stock().stream().mapToLong(Stock::lengthSteps).max().orElse(0);
+            long most = rule.percent() == 0 ? Limits.MAX_LENGTH : Math.min(Limits.MAX_LENGTH, rule.unitSteps() * RemnantRule.MAX_LEVELS);
+            return Math.min(FARTHEST, most - longest);
+        }
+
+        /** Whether a grain less is proven not to save: without credits for remnants more length never costs more. */
+        boolean isLeast(long enough, long grain) {
+            if (plan.terms().remnants().percent() > 0) {
+                return false;
+            }
+            if (enough <= grain) {
+                return true;
+            }
+            RollPlan shorter = at(enough - grain);
+            return shorter.stop() == Stop.INFEASIBLE || plan.isFeasible() && shorter.lowerBound() >= plan.cost();
+        }
     }
 
     /**
@@ -122,7 +151,7 @@ public final class LongerRolls {
      * @return a plan, or why there is none
      */
     public RollPlan after() {
-        return at(moreSteps);
+        return after;
     }
 
     /**
@@ -150,7 +179,7 @@ public final class LongerRolls {
      * @return steps, up to a tenth of {@link #moreSteps()} more than needed; empty if none is found up to 100 m, or up to the longest roll the planner takes
      */
     public OptionalLong enoughSteps() {
-        return enough;
+        return enough == null ? OptionalLong.empty() : OptionalLong.of(enoughSteps);
     }
 
     /**
@@ -159,7 +188,7 @@ public final class LongerRolls {
      * @return the cheaper plan, or empty if none is found
      */
     public Optional<RollPlan> enough() {
-        return enough.isPresent() ? Optional.of(at(enough.getAsLong())) : Optional.empty();
+        return Optional.ofNullable(enough);
     }
 
     /**
@@ -168,15 +197,7 @@ public final class LongerRolls {
      * @return true if the plan for it is proven, and remnants earn no credit, since then more length never costs more
      */
     public boolean isLeast() {
-        if (enough.isEmpty() || plan.terms().remnants().percent() > 0) {
-            return false;
-        }
-        long below = enough.getAsLong() - grain;
-        if (below <= 0) {
-            return true;
-        }
-        RollPlan shorter = at(below);
-        return shorter.stop() == Stop.INFEASIBLE || plan.isFeasible() && shorter.lowerBound() >= plan.cost();
+        return least;
     }
 
     /**
@@ -189,13 +210,14 @@ public final class LongerRolls {
     public List<String> lines(UnitStyle style, LongFunction<String> amounts) {
         String length = Print.cut(moreSteps, style);
         List<String> lines = new ArrayList<>();
-        lines.add("Every roll " + length + " longer at the same price, or as much less lead; planned again: " + compared(after(), amounts) + "." + byPrices(amounts));
+        boolean ends = plan.terms().leadSteps() + plan.terms().tailSteps() >= moreSteps;
+        lines.add("Every roll " + length + " longer at the same price" + (ends ? ", or as much less lost at its ends" : "") + "; planned again: " + compared(after, amounts) + "." + byPrices(amounts));
         rate().ifPresent(rate -> lines.add("At the prices of the certificate " + length + " on every roll opened is worth " + rounded(rate, amounts)
                 + ": a rate, which is earned only where panels of any length can fill it."));
-        if (enough.isPresent()) {
-            String first = Print.cut(enough.getAsLong(), style);
-            lines.add((plan.isFeasible() ? "The first saving comes with " : "A plan comes with ") + first + " more: " + compared(at(enough.getAsLong()), amounts)
-                    + (isLeast() ? ", and not with " + Print.cut(grain, style) + " less than that." : "; less was not found to do, nor proven not to."));
+        if (enough != null) {
+            String first = Print.cut(enoughSteps, style);
+            lines.add((plan.isFeasible() ? "The first saving comes with " : "A plan comes with ") + first + " more: " + compared(enough, amounts)
+                    + (least ? ", and not with " + Print.cut(grain(), style) + " less than that." : "; less was not found to do, nor proven not to."));
         } else {
             lines.add("Longer rolls were not found to " + (plan.isFeasible() ? "save anything." : "give a plan."));
         }

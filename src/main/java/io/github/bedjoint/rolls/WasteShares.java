@@ -118,12 +118,12 @@ public record WasteShares(String of, double openedM2, double useM2, Map<WastePar
         return openedM2 == 0 ? 0 : partsM2.getOrDefault(part, 0.0) / openedM2;
     }
 
-    /** The shares in one line, the biggest part first: {@code all film: 32.9 % not used: remnants kept 20.1 %, lead 8.2 %, gaps between panels 4.6 %}. */
+    /** The shares in one line, the biggest part first: {@code all film, 32.9 % not used: remnants kept 20.1 %, lead 8.2 %, gaps between panels 4.6 %}. */
     @Override
     public String toString() {
         List<String> parts = new ArrayList<>();
         partsM2.forEach((part, m2) -> parts.add(part.title() + " " + percent(share(part))));
-        return of + ": " + (parts.isEmpty() ? "no waste" : percent(share()) + " not used: " + String.join(", ", parts));
+        return of + ", " + (parts.isEmpty() ? "no waste" : percent(share()) + " not used: " + String.join(", ", parts));
     }
 
     private static String percent(double share) {

@@ -52,7 +52,7 @@ class LongerRollsTest {
     @Test
     void lines_dropsOfThree_sayAllThree() {
         assertThat(LongerRolls.of(drops(), CM).lines(UnitStyle.METRIC, minor -> "EUR " + BigDecimal.valueOf(minor, 2))).containsExactly(
-                "Every roll 10.0 mm longer at the same price, or as much less lead; planned again: 4 rolls for EUR 780.00, the same cost."
+                "Every roll 10.0 mm longer at the same price, or as much less lost at its ends; planned again: 4 rolls for EUR 780.00, the same cost."
                         + " By the prices of the certificate nothing can be saved.",
                 "At the prices of the certificate 10.0 mm on every roll opened is worth EUR 0.97: a rate, which is earned only where panels of any length can fill it.",
                 "The first saving comes with 341.0 mm more: 3 rolls for EUR 720.00, EUR 60.00 less, and not with 1.0 mm less than that.");
@@ -89,7 +89,7 @@ class LongerRollsTest {
         assertThat(longer.costByPrices()).isEmpty();
         assertThat(longer.rate()).isEmpty();
         assertThat(longer.lines(UnitStyle.METRIC, Long::toString)).containsExactly(
-                "Every roll 10.0 mm longer at the same price, or as much less lead; planned again: there is no plan.",
+                "Every roll 10.0 mm longer at the same price; planned again: there is no plan.",
                 "A plan comes with 200.0 mm more: 1 roll for 300, and not with 1.0 mm less than that.");
         RollPlan wide = RollPlanner.withDefaults().plan(List.of(new Cut("a", 2 * MM, MM, 1, "")), List.of(new Stock("S", MM, 1000 * MM, 300, -1, "")));
         assertThat(LongerRolls.of(wide, CM)).asString().endsWith("Longer rolls were not found to give a plan.");

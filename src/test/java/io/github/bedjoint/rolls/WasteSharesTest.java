@@ -23,7 +23,7 @@ class WasteSharesTest {
                 .plan(List.of(new Cut("a", 9 * M / 10, 4 * M, 2, "")), List.of(new Stock("S", M, 10 * M, 100, -1, "")));
         WasteShares roll = WasteShares.ofEachRoll(plan).get(0);
         assertThat(roll).hasToString(
-                "roll 1, S: 28.0 % not used: remnants kept 12.0 %, width trim 8.0 %, lead 5.0 %, tail 2.0 %, gaps between panels 1.0 %");
+                "roll 1, S, 28.0 % not used: remnants kept 12.0 %, width trim 8.0 %, lead 5.0 %, tail 2.0 %, gaps between panels 1.0 %");
         assertThat(roll.share()).isCloseTo(0.28, within(1e-12));
         assertThat(roll.share(WastePart.TAIL)).isCloseTo(0.02, within(1e-12));
         assertThat(roll.share(WastePart.OVERLAP)).isZero();
@@ -35,9 +35,9 @@ class WasteSharesTest {
     void of_shortRemnant_isScrap() {
         CuttingTerms terms = new CuttingTerms(0, 0, 0, new RemnantRule(2 * M, M, 0), LotRule.ANY);
         RollPlan plan = RollPlanner.withDefaults().withTerms(terms).plan(List.of(new Cut("a", M, 9 * M, 1, "")), List.of(new Stock("S", M, 10 * M, 100, -1, "")));
-        assertThat(WasteShares.of(plan)).hasToString("all film: 10.0 % not used: remnants scrapped 10.0 %");
+        assertThat(WasteShares.of(plan)).hasToString("all film, 10.0 % not used: remnants scrapped 10.0 %");
         RollPlan full = RollPlanner.withDefaults().plan(List.of(new Cut("a", M, 10 * M, 1, "")), plan.stock());
-        assertThat(WasteShares.of(full)).hasToString("all film: no waste");
+        assertThat(WasteShares.of(full)).hasToString("all film, no waste");
         RollPlan none = RollPlanner.withDefaults().plan(List.of(), List.of());
         assertThat(WasteShares.of(none).share()).isZero();
         assertThat(WasteShares.of(none).share(WastePart.LEAD)).isZero();
