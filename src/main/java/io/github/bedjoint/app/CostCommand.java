@@ -134,24 +134,20 @@ final class CostCommand implements Callable<Integer> {
         if (answers != null && !lines) {
             return complain("--answers needs --lines: a single result goes to standard output.");
         }
-        JobCost cost;
-        Optional<RiskResult> sure;
-        String others;
-        Optional<OneMore> more;
         try {
-            if (lines) {
-                return lines();
-            }
-            JobDocument document = JobFile.document(reader());
-            cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
-            sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
-            others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
-            more = oneMore && cost.isPriced() ? Optional.of(OneMore.of(cost)) : Optional.empty();
+            return lines ? lines() : one(JobFile.document(reader()));
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
             return complain(Input.complaint(e));
         }
+    }
+
+    private int one(JobDocument document) throws IOException {
+        JobCost cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
+        Optional<RiskResult> sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
+        String others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
+        Optional<OneMore> more = oneMore && cost.isPriced() ? Optional.of(OneMore.of(cost)) : Optional.empty();
         Optional<Working> working = Optional.empty();
         if (figure != null) {
             working = figure.equals(ALL) ? Optional.of(cost.working()) : cost.working(figure);
@@ -159,7 +155,9 @@ final class CostCommand implements Callable<Integer> {
                 return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
             }
         }
-        print(cost, sure, others, more, working);
+        Optional<Working> shown = working;
+        out.print(Progress.during(err, more.isPresent() ? "planning with one more of each" : "writing", () -> printed(cost, sure, others, more, shown)));
+        out.flush();
         if (!cost.isPossible()) {
             err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
             return Main.IMPOSSIBLE;
@@ -189,47 +187,43 @@ final class CostCommand implements Callable<Integer> {
         return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
-    private void print(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
-        switch (format) {
+    private String printed(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
+        return switch (format) {
             case JSON -> {
                 JobResult result = JobResult.of(cost).withUnits(units);
                 result = sure.map(result::withRanges).orElse(result);
                 result = more.map(result::withOneMore).orElse(result);
-                out.print(working.map(result::withWorking).orElse(result));
+                yield working.map(result::withWorking).orElse(result).toString();
             }
             case HTML -> {
                 JobPage page = JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy);
                 page = sure.map(page::withRanges).orElse(page);
-                out.print(more.map(page::withOneMore).orElse(page));
+                yield more.map(page::withOneMore).orElse(page).toString();
             }
-            case CUTS -> out.print(JobTables.cuts(cost, units));
-            case PRINTS -> out.print(JobTables.prints(cost, units));
-            case PRICES -> out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
+            case CUTS -> JobTables.cuts(cost, units);
+            case PRINTS -> JobTables.prints(cost, units);
+            case PRICES -> cost.isPriced() ? JobTables.prices(cost, units) : "";
             case TEXT -> text(cost, sure, others, more, working);
-        }
-        out.flush();
+        };
     }
 
-    private void text(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
+    private String text(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
         if (working.isPresent() && !ALL.equals(figure)) {
-            out.print(working.get().text(units));
-            return;
+            return working.get().text(units);
         }
-        out.print(new JobSheet(cost, units).text());
-        sure.ifPresent(risk -> out.print(new RiskSheet(risk, units).text()));
-        out.print(others);
-        more.ifPresent(effects -> out.print(effects(effects)));
-        working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
+        StringBuilder text = new StringBuilder(new JobSheet(cost, units).text());
+        sure.ifPresent(risk -> text.append(new RiskSheet(risk, units).text()));
+        text.append(others);
+        more.ifPresent(effects -> {
+            text.append("\nONE MORE\n");
+            effects.lines(units).forEach(line -> Paragraph.add(text, "  ", "    ", line));
+        });
+        working.ifPresent(all -> text.append("\nWORKING\n").append(all.text(units)));
+        return text.toString();
     }
 
     private static String alternatives(Job job) {
         return "\nALTERNATIVES, CHEAPEST FIRST\n" + Alternatives.of(job).withDirections().withSiteCrews(1, 2, 3).withEachRollAlone();
-    }
-
-    private String effects(OneMore effects) {
-        StringBuilder text = new StringBuilder("\nONE MORE\n");
-        effects.lines(units).forEach(line -> Paragraph.add(text, "  ", "    ", line));
-        return text.toString();
     }
 
     private int complain(String message) {

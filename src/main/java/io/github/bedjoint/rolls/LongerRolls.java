@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * all until a jump comes. Immutable.
  */
 public final class LongerRolls {
-    private static final long WORK = 20_000_000;
+    private static final long WORK = 10_000_000;
     private static final long FARTHEST = 8_000_000;
 
     private final RollPlan plan;
@@ -78,7 +78,16 @@ public final class LongerRolls {
                     more, m -> RollPlanner.withDefaults().withTerms(plan.terms()).withWorkLimit(WORK).plan(plan.cuts(), longer(plan.stock(), m)));
         }
 
+        /** The prices of the certificate forbid every cheaper plan, which needs no planning. */
+        private boolean isForbidden(long more) {
+            OptionalLong bound = plan.isFeasible() ? LongerBound.cost(plan, longer(plan.stock(), more)) : OptionalLong.empty();
+            return bound.isPresent() && bound.getAsLong() >= plan.cost();
+        }
+
         private boolean saves(long more) {
+            if (isForbidden(more)) {
+                return false;
+            }
             RollPlan found = at(more);
             return found.isFeasible() && (!plan.isFeasible() || found.cost() < plan.cost());
         }
@@ -119,7 +128,7 @@ public final class LongerRolls {
             if (plan.terms().remnants().percent() > 0) {
                 return false;
             }
-            if (enough <= grain) {
+            if (enough <= grain || isForbidden(enough - grain)) {
                 return true;
             }
             RollPlan shorter = at(enough - grain);
