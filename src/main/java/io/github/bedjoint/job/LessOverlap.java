@@ -179,18 +179,15 @@ public final class LessOverlap {
             return List.of("An overlap smaller by " + length + " leaves no job that can be done.");
         }
         List<String> lines = new ArrayList<>();
-        long film = before.filmPlan().cost();
         lines.add("Overlap of " + Print.cut(overlapSteps() - lessSteps, style) + " in place of " + Print.cut(overlapSteps(), style)
-                + (isBelowFilm() ? ", which is less than the film asks for" : "") + "; planned again: film rolls for " + before.amount(after.filmPlan().cost())
-                + difference(film - after.filmPlan().cost()) + "; " + changes(effect(after)) + ".");
+                + (isBelowFilm() ? ", which is less than the film asks for" : "") + "; planned again: film rolls for " + film(after.filmPlan()) + "; " + changes(effect(after)) + ".");
         lines.add("At the prices of the certificate " + length + " off " + Measure.LENGTH.print(seamM(), style) + " of seams is worth " + rate()
                 + ": a rate, which is earned only where film can be bought by the square metre.");
         JobCost found = enough;
         lines.add(found == null
                 ? "No overlap down to " + Print.cut(tried, style) + " was found to save film rolls."
                 : "The first saving of film rolls comes with an overlap of " + Print.cut(tried, style) + ": "
-                        + Print.count(found.filmPlan().rolls().size(), "roll") + " for " + before.amount(found.filmPlan().cost())
-                        + difference(film - found.filmPlan().cost()) + "; " + changes(effect(found)) + ".");
+                        + Print.count(found.filmPlan().rolls().size(), "roll") + " for " + film(found.filmPlan()) + "; " + changes(effect(found)) + ".");
         return lines;
     }
 
@@ -198,8 +195,10 @@ public final class LessOverlap {
         return "cost of the job " + effect.cost() + ", total " + effect.total();
     }
 
-    private String difference(long less) {
-        return less == 0 ? ", the same cost" : ", " + before.amount(Math.abs(less)) + (less > 0 ? " less" : " more");
+    private String film(RollPlan plan) {
+        long less = before.filmPlan().cost() - plan.cost();
+        return before.amount(plan.cost()) + (plan.isProven() ? "" : ", not proven the cheapest")
+                + (less == 0 ? ", the same cost" : ", " + before.amount(Math.abs(less)) + (less > 0 ? " less" : " more"));
     }
 
     /** What it says in metric units, a line each. */

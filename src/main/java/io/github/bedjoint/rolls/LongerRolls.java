@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * they must be until a cheaper plan comes.
  *
  * <p>Whole panels make the cost of a plan go down in jumps, so three things are told apart: what {@linkplain #after() planning again}
- * gives, which is exact; what the prices of the certificate allow {@linkplain #costByPrices() at least}, which is a bound; and the
+ * gives, which is exact where both plans are proven; what the prices of the certificate allow {@linkplain #costByPrices() at least}, which is a bound; and the
  * {@linkplain #rate() rate} at which these prices value a length of roll, which is what a length is worth on the average and no saving at
  * all until a jump comes. Immutable.
  */
@@ -128,7 +128,10 @@ public final class LongerRolls {
             if (plan.terms().remnants().percent() > 0) {
                 return false;
             }
-            if (enough <= grain || isForbidden(enough - grain)) {
+            if (enough <= grain) {
+                return plan.isProven() || plan.stop() == Stop.INFEASIBLE;
+            }
+            if (isForbidden(enough - grain)) {
                 return true;
             }
             RollPlan shorter = at(enough - grain);
@@ -203,7 +206,7 @@ public final class LongerRolls {
     /**
      * Whether it is proven that a length shorter by a tenth of {@link #moreSteps()} does not save anything.
      *
-     * @return true if the plan for it is proven, and remnants earn no credit, since then more length never costs more
+     * @return true if no plan for it is cheaper, as its bound or the prices of the certificate show, and remnants earn no credit, since then more length never costs more
      */
     public boolean isLeast() {
         return least;
@@ -247,7 +250,7 @@ public final class LongerRolls {
         if (!other.isFeasible()) {
             return "there is no plan";
         }
-        String rolls = Print.count(other.rolls().size(), "roll") + " for " + amounts.apply(other.cost());
+        String rolls = Print.count(other.rolls().size(), "roll") + " for " + amounts.apply(other.cost()) + (other.isProven() ? "" : ", not proven the cheapest");
         long less = plan.cost() - other.cost();
         if (!plan.isFeasible()) {
             return rolls;

@@ -95,6 +95,20 @@ class LongerRollsTest {
         assertThat(LongerRolls.of(wide, CM)).asString().endsWith("Longer rolls were not found to give a plan.");
     }
 
+    /** The plan of two rolls for two of 500 mm on 1000 is not the cheapest, and does not claim to be: a saving with 1 mm more proves nothing about less. */
+    @Test
+    void isLeast_planNotProven_isNotClaimed() {
+        List<Cut> cuts = List.of(new Cut("a", MM, 500 * MM, 2, ""));
+        Stock row = new Stock("S", MM, 1000 * MM, 300, -1, "");
+        List<OpenedRoll> two = List.of(OpenedRoll.inLine(row, cuts, CuttingTerms.plain()), OpenedRoll.inLine(row, cuts, CuttingTerms.plain()));
+        RollPlan plan = new RollPlan(cuts, List.of(row), CuttingTerms.plain(), two, 600, 0, Stop.WORK_LIMIT, Certificate.empty(), List.of(), 1);
+        LongerRolls longer = LongerRolls.of(plan, CM);
+        assertThat(longer.enoughSteps()).hasValue(MM);
+        assertThat(longer.isLeast()).isFalse();
+        assertThat(longer.rate()).isEmpty();
+        assertThat(longer).asString().endsWith("1 roll for 300, 300 less; less was not found to do, nor proven not to.");
+    }
+
     @Test
     void of_lengthOutOfRange_isRefused() {
         assertThatThrownBy(() -> LongerRolls.of(drops(), 0)).isInstanceOf(RefusedException.class);
