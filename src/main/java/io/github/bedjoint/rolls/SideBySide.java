@@ -34,6 +34,7 @@ final class SideBySide {
     private Work work;
     private final SideBySideBound bound;
     private final Map<String, Stock> rows = new HashMap<>();
+    private final Map<String, Cut> named = new HashMap<>();
     private final int pieces;
     private List<OpenedRoll> best = List.of();
     private long bestCost = Long.MAX_VALUE;
@@ -45,6 +46,7 @@ final class SideBySide {
         this.terms = terms;
         this.work = work;
         stock.forEach(row -> rows.put(row.id(), row));
+        cuts.forEach(cut -> named.put(cut.id(), cut));
         pieces = cuts.stream().mapToInt(Cut::quantity).sum();
         bound = new SideBySideBound(cuts, stock, terms, work);
     }
@@ -325,12 +327,11 @@ final class SideBySide {
 
     private OpenedRoll compact(OpenedRoll roll, Work part) {
         Stock row = rows.get(roll.stockId());
-        List<String> ids = cuts.stream().map(Cut::id).toList();
-        List<Integer> own = roll.placed().stream().map(piece -> ids.indexOf(piece.cutId())).toList();
+        List<Cut> own = roll.placed().stream().map(piece -> named.get(piece.cutId())).toList();
         if (roll.sections().size() == own.size() && roll.cuts() == CutKind.CROSS && roll.remnantSteps() == 0) {
             return roll;
         }
-        StripSearch search = new StripSearch(new Pieces(cuts, own, List.of(row), terms), row.widthSteps(), part);
+        StripSearch search = new StripSearch(new Pieces(own, IntStream.range(0, own.size()).boxed().toList(), List.of(row), terms), row.widthSteps(), part);
         search.improve(part);
         OpenedRoll shorter = OpenedRoll.of(row, search.placed(), terms);
         return shorter.usedSteps() < roll.usedSteps() ? shorter : roll;
