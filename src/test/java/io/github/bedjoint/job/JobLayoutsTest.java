@@ -50,7 +50,7 @@ class JobLayoutsTest {
     private static BigDecimal cost(Job job, List<PanelLayout> layouts) {
         RollPlan film = RollJob.film(job, layouts, RollJob.WORK);
         assertThat(film.isProven()).isTrue();
-        double other = layouts.stream().mapToDouble(l -> l.cost() - JobRates.rollPerM(job) * l.filmM()).sum();
+        double other = layouts.stream().mapToDouble(l -> l.cost() - new FilmWidths(job.materials()).filmPerM(l.film()) * l.filmM()).sum();
         return BigDecimal.valueOf(film.cost(), 2).add(BigDecimal.valueOf(other)).setScale(2, RoundingMode.HALF_UP);
     }
 
@@ -60,7 +60,7 @@ class JobLayoutsTest {
             return;
         }
         Wall next = job.survey().walls().get(wall);
-        for (PanelLayout layout : JobRates.planner(job, next).best(next, job.materials().film(), most)) {
+        for (PanelLayout layout : JobRates.planner(job, next, job.materials().film()).best(next, job.materials().film(), most)) {
             List<PanelLayout> more = new ArrayList<>(before);
             more.add(layout);
             combine(job, wall + 1, most, more, costs);
