@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,13 @@ final class JobLayouts {
     static final int MOST_PLANS = 64;
 
     private static final int MOST_COMBINATIONS = 4096;
+    private static final int MOST_AGAIN = 8;
+    /** Work on each plan at first, and on one whose bound leaves open whether it is the cheapest. */
+    private static final long GLANCE = 200_000;
     private static final long WORK_A_PLAN = 2_000_000;
+
+    private static final Comparator<Tried> CHEAPEST_FIRST =
+            Comparator.comparing(Tried::cost, Comparator.nullsLast(Comparator.naturalOrder())).thenComparing(Tried::panels);
 
     private final Job job;
     private final FilmWidths widths;
@@ -47,7 +54,21 @@ final class JobLayouts {
     /** One layout for each wall. */
     private record Combination(List<PanelLayout> layouts, double byTheMetre) {}
 
-    private record Tried(Combination combination, RollPlan film, BigDecimal cost, BigDecimal bound) {}
+    /** A combination with its roll plan; no cost where no plan was found, no bound where there is none. */
+    private record Tried(Combination combination, RollPlan film, @Nullable BigDecimal cost, @Nullable BigDecimal bound) {
+        BigDecimal known() {
+            return Objects.requireNonNull(cost);
+        }
+
+        /** Whether more work on it might show a cheaper plan than another, or that there is none. */
+        boolean isOpen(Tried other) {
+            return bound != null && !bound.equals(cost) && (other.cost() == null || bound.compareTo(other.known()) < 0);
+        }
+
+        int panels() {
+            return combination.layouts().stream().mapToInt(layout -> layout.panels().size()).sum();
+        }
+    }
 
     private JobLayouts(Job job) {
         this.job = job;
@@ -81,31 +102,54 @@ final class JobLayouts {
         List<Combination> all = combinations();
         List<Tried> tried = new ArrayList<>();
         BigDecimal bound = complete ? null : unlisted();
-        int plans = 0;
         for (Combination one : all) {
-            if (plans == MOST_PLANS) {
-                bound = least(bound, film(areaM2(one)).add(other(one)));
-                continue;
-            }
-            plans++;
-            RollPlan film = RollJob.film(job, one.layouts(), all.size() == 1 ? RollJob.WORK : WORK_A_PLAN);
-            if (film.isFeasible()) {
-                BigDecimal rest = other(one);
-                tried.add(new Tried(one, film, money(film.cost()).add(rest), money(film.lowerBound()).add(rest)));
-                bound = least(bound, tried.get(tried.size() - 1).bound());
-            } else if (film.stop() != Stop.INFEASIBLE) {
-                bound = least(bound, film(areaM2(one)).add(other(one)));
+            BigDecimal atLeast = film(areaM2(one)).add(other(one));
+            if (tried.size() == MOST_PLANS || isAboveTwo(tried, atLeast)) {
+                bound = least(bound, atLeast);
+            } else {
+                tried.add(tried(one, all.size() == 1 ? RollJob.WORK : GLANCE));
             }
         }
-        if (tried.isEmpty()) {
+        lookCloser(tried);
+        for (Tried one : tried) {
+            bound = one.bound() == null ? bound : least(bound, one.bound());
+        }
+        List<Tried> planned = tried.stream().filter(one -> one.cost() != null).sorted(CHEAPEST_FIRST).toList();
+        if (planned.isEmpty()) {
             return new Found(first, RollJob.film(job, first, RollJob.WORK), null);
         }
-        tried.sort(Comparator.comparing(Tried::cost).thenComparing(one -> panels(one.combination().layouts())));
-        Tried winner = tried.get(0);
-        Optional<LayoutChoice.RunnerUp> second = tried.size() == 1 ? Optional.empty() : Optional.of(runnerUp(winner, tried.get(1)));
-        Money cost = rounded(winner.cost());
-        Money floor = bound == null || bound.compareTo(winner.cost()) > 0 ? cost : rounded(bound);
-        return new Found(winner.combination().layouts(), winner.film(), new LayoutChoice(all.size(), plans, cost, floor, second));
+        Tried winner = planned.get(0);
+        Optional<LayoutChoice.RunnerUp> second = planned.size() == 1 ? Optional.empty() : Optional.of(runnerUp(winner, planned.get(1)));
+        Money cost = rounded(winner.known());
+        Money floor = bound == null || bound.compareTo(winner.known()) > 0 ? cost : rounded(bound);
+        return new Found(winner.combination().layouts(), winner.film(), new LayoutChoice(all.size(), tried.size(), cost, floor, second));
+    }
+
+    private Tried tried(Combination one, long work) {
+        RollPlan film = RollJob.film(job, one.layouts(), work);
+        BigDecimal rest = other(one);
+        if (film.isFeasible()) {
+            return new Tried(one, film, money(film.cost()).add(rest), money(film.lowerBound()).add(rest));
+        }
+        return new Tried(one, film, null, film.stop() == Stop.INFEASIBLE ? null : film(areaM2(one)).add(rest));
+    }
+
+    /** Whether two plans are known that cost less: then it can be neither the cheapest nor the runner-up. */
+    private static boolean isAboveTwo(List<Tried> tried, BigDecimal atLeast) {
+        return tried.stream().filter(one -> one.cost() != null && one.known().compareTo(atLeast) < 0).count() >= 2;
+    }
+
+    /** Plans again, with more work, those that may still be the cheapest. */
+    private void lookCloser(List<Tried> tried) {
+        tried.sort(CHEAPEST_FIRST);
+        int again = 0;
+        for (int k = 0; k < tried.size() && again < MOST_AGAIN && tried.size() > 1; k++) {
+            if (tried.get(k).isOpen(tried.get(0))) {
+                Tried closer = tried(tried.get(k).combination(), WORK_A_PLAN);
+                tried.set(k, CHEAPEST_FIRST.compare(closer, tried.get(k)) > 0 ? tried.get(k) : closer);
+                again++;
+            }
+        }
     }
 
     private List<Combination> combinations() {
@@ -163,10 +207,6 @@ final class JobLayouts {
         return a == null ? b : a.min(b);
     }
 
-    private static int panels(List<PanelLayout> layouts) {
-        return layouts.stream().mapToInt(layout -> layout.panels().size()).sum();
-    }
-
     private LayoutChoice.RunnerUp runnerUp(Tried winner, Tried second) {
         List<String> differ = new ArrayList<>();
         for (int i = 0; i < best.size(); i++) {
@@ -176,7 +216,7 @@ final class JobLayouts {
                         + there.direction().name().toLowerCase(Locale.ROOT) + (widths.films().size() == 1 ? "" : " of film " + wide(there)));
             }
         }
-        return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.cost()).minus(rounded(winner.cost())));
+        return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.known()).minus(rounded(winner.known())));
     }
 
     private static String wide(PanelLayout layout) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -138,19 +139,19 @@ final class AcrossScales {
 
     /** The scale with the most that fits side by side on each row of the stock. */
     private AcrossScale measured(List<Long> counts) {
-        List<long[]> lying = new ArrayList<>();
+        // Panels that are alike are one, or the search would go through all their orders.
+        Map<List<Long>, Integer> lying = new TreeMap<>(Comparator.<List<Long>>comparingLong(l -> -l.get(0)).thenComparing(l -> l.get(1)));
         for (Cut cut : cuts) {
             for (Lying way : ways(cut)) {
-                lying.add(new long[] {way.across() + terms.gapSteps(), counts.get(widths.indexOf(way.across())), cut.quantity()});
+                lying.merge(List.of(way.across() + terms.gapSteps(), counts.get(widths.indexOf(way.across()))), cut.quantity(), Integer::sum);
             }
         }
-        lying.sort(Comparator.comparingLong(l -> -l[0]));
         long[] rooms = stock.stream().mapToLong(s -> s.widthSteps() + terms.gapSteps()).toArray();
         Model model = new Model(
-                lying.stream().mapToLong(l -> l[0]).toArray(), new long[lying.size()],
-                lying.stream().mapToInt(l -> (int) l[2]).toArray(), rooms, new long[rooms.length], new long[rooms.length],
+                lying.keySet().stream().mapToLong(l -> l.get(0)).toArray(), new long[lying.size()],
+                lying.values().stream().mapToInt(n -> n).toArray(), rooms, new long[rooms.length], new long[rooms.length],
                 new int[rooms.length], new int[] {1});
-        long[] held = Prices.of(lying.stream().mapToLong(l -> l[1]).toArray(), model, new Knapsack(model, work)).held();
+        long[] held = Prices.of(lying.keySet().stream().mapToLong(l -> l.get(1)).toArray(), model, new Knapsack(model, work)).held();
         return new AcrossScale(widths, counts, Arrays.stream(held).boxed().toList());
     }
 }

@@ -54,35 +54,48 @@ final class Relaxation {
         return sum;
     }
 
-    /** The prices that the search for panels in a line ends with. */
+    /** The prices that the search for panels in a line ends with. Panels that are alike are one, or the search would go through all their orders. */
     List<Shown> bySearch(Work work) {
+        long factor = LongStream.of(size).reduce(0, Relaxation::gcd);
+        if (factor == 0) {
+            return List.of();
+        }
         long widest = LongStream.of(room).max().orElse(0);
-        long unit = widest / MAX_ROOM + 1;
-        int[] order = IntStream.range(0, size.length)
-                .filter(c -> size[c] >= unit)
-                .boxed()
-                .sorted(Comparator.<Integer>comparingLong(c -> -size[c]))
-                .mapToInt(c -> c)
-                .toArray();
-        List<Shown> shown = new ArrayList<>();
-        if (order.length == 0) {
-            return shown;
+        long unit = factor * (widest / factor / MAX_ROOM + 1);
+        int[] itemOf = new int[size.length];
+        List<Item> items = IntStream.range(0, size.length)
+                .mapToObj(c -> new Item(size[c] / unit, across[c]))
+                .filter(item -> item.size() > 0)
+                .distinct()
+                .sorted(Comparator.comparing(Item::size).thenComparing(Item::across).reversed())
+                .toList();
+        int[] wanted = new int[items.size()];
+        for (int c = 0; c < size.length; c++) {
+            itemOf[c] = items.indexOf(new Item(size[c] / unit, across[c]));
+            if (itemOf[c] >= 0) {
+                wanted[itemOf[c]] += demand[c];
+            }
         }
         Model types = maker.model;
         Model line = new Model(
-                IntStream.of(order).mapToLong(c -> size[c] / unit).toArray(),
-                IntStream.of(order).mapToLong(c -> across[c]).toArray(),
-                IntStream.of(order).map(c -> demand[c]).toArray(),
+                items.stream().mapToLong(Item::size).toArray(),
+                items.stream().mapToLong(Item::across).toArray(),
+                wanted,
                 LongStream.of(room).map(r -> r / unit).toArray(),
                 types.typeWidth, types.cost, types.kind, types.supply);
+        List<Shown> shown = new ArrayList<>();
         for (Prices prices : new RollSearch(line, work).run().prices()) {
-            shown.add(shown(line, prices, order, widest, work));
+            shown.add(shown(line, prices, itemOf, widest, work));
         }
         return shown;
     }
 
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
     /** In rows of the job; coarser where prices times lengths would not fit in 64 bits. */
-    private Shown shown(Model line, Prices found, int[] order, long widest, Work work) {
+    private Shown shown(Model line, Prices found, int[] itemOf, long widest, Work work) {
         long dearest = 1;
         for (long price : found.price()) {
             dearest = Math.max(dearest, price);
@@ -96,14 +109,14 @@ final class Relaxation {
             }
             prices = Prices.of(coarse, line, new Knapsack(line, work));
         }
-        long[] ofCut = new long[size.length];
-        for (int i = 0; i < order.length; i++) {
-            ofCut[order[i]] = prices.price()[i];
-        }
+        long[] price = prices.price();
+        long[] ofCut = IntStream.of(itemOf).mapToLong(item -> item < 0 ? 0 : price[item]).toArray();
         return new Shown(
                 maker.priceList(LongStream.of(ofCut).boxed().toList(), prices.held(), scale),
                 new RollCounts.Row(prices.held(), priceOfAll(ofCut)));
     }
+
+    private record Item(long size, long across) {}
 
     /** A price list with its row among the roll counts. */
     record Shown(PriceList list, RollCounts.Row row) {}
