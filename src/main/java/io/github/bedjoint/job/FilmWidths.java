@@ -8,7 +8,9 @@ import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToLongFunction;
 
@@ -20,26 +22,33 @@ import java.util.function.ToLongFunction;
 final class FilmWidths {
     private final Materials materials;
     private final List<RollOffer> covered;
+    private final List<Film> films;
+    private final Map<Long, Double> filmPerM = new HashMap<>();
 
     FilmWidths(Materials materials) {
         this.materials = materials;
         long widest = widestLaminate(materials);
         this.covered = materials.filmRolls().stream().filter(roll -> filmWidth(roll) <= widest).toList();
+        List<RollOffer> there = covered.stream().filter(roll -> roll.available() != 0).toList();
+        this.films = films(there.isEmpty() ? covered : there);
+        films.forEach(film -> filmPerM.put(film.rollWidthSteps(), cheapest(rolls(film))));
     }
 
     /** Refuses rolls that leave nothing to print, and a laminate that covers none. */
     static void check(Materials materials) {
         Film film = materials.film();
-        FilmWidths widths = new FilmWidths(materials);
+        long lost = 2 * film.edgeMarginSteps() + film.mostOverlapSteps();
+        long narrowest = Steps.MAX;
         for (RollOffer roll : materials.filmRolls()) {
-            if (widths.filmWidth(roll) - 2 * film.edgeMarginSteps() <= film.mostOverlapSteps()) {
-                throw new RefusedException("roll width of " + roll.id(), cut(roll.widthSteps()), "must be more than two edge margins and the most overlap, "
-                        + cut(2 * film.edgeMarginSteps() + film.mostOverlapSteps()), "Maybe the unit is another one.");
+            long width = width(roll, film.rollWidthSteps());
+            if (width <= lost) {
+                throw new RefusedException("printable width of roll " + roll.id(), "a roll of " + cut(width),
+                        "must be wider than both edge margins and the most overlap together, " + cut(lost), "Maybe the unit is another one.");
             }
+            narrowest = Math.min(narrowest, width);
         }
-        if (widths.covered.isEmpty()) {
-            long narrowest = materials.filmRolls().stream().mapToLong(widths::filmWidth).min().orElseThrow();
-            throw new RefusedException("laminate width", Steps.toLength(widestLaminate(materials)).toString(),
+        if (narrowest > widestLaminate(materials)) {
+            throw new RefusedException("laminate roll width", Steps.toLength(widestLaminate(materials)).toString(),
                     "must be at least the film's " + Steps.toLength(narrowest), "Maybe another laminate was meant.");
         }
     }
@@ -76,8 +85,7 @@ final class FilmWidths {
 
     /** One for each width that can be had, or that is offered where none can be had. */
     List<Film> films() {
-        List<RollOffer> there = covered.stream().filter(roll -> roll.available() != 0).toList();
-        return films(there.isEmpty() ? covered : there);
+        return films;
     }
 
     List<Film> uncovered() {
@@ -94,9 +102,9 @@ final class FilmWidths {
         return covered.stream().filter(roll -> filmWidth(roll) >= film.rollWidthSteps()).toList();
     }
 
-    /** What a metre of film at least this wide costs at the cheapest roll. */
+    /** What a metre of film at least as wide as one of {@link #films()} costs at the cheapest roll. */
     double filmPerM(Film film) {
-        return cheapest(rolls(film));
+        return filmPerM.getOrDefault(film.rollWidthSteps(), 0.0);
     }
 
     /** What a metre of laminate at least as wide as a film costs at the cheapest roll. */
@@ -114,7 +122,7 @@ final class FilmWidths {
 
     /** The price of film of an area from the cheapest roll of any width, nothing of it wasted. */
     double leastFor(double areaM2) {
-        return films().stream()
+        return films.stream()
                 .mapToDouble(film -> areaM2 / Steps.toM(film.rollWidthSteps()) * filmPerM(film))
                 .min()
                 .orElse(0);
