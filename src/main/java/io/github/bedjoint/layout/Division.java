@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** Divides one wall for one film in one direction. */
 final class Division {
+    /** Work on the cheapest seams grows with the square of their number. */
+    private static final int MOST_PANELS = 2_000;
+
     private final Wall wall;
     private final Film film;
     private final Direction way;
@@ -52,6 +55,11 @@ final class Division {
         long reach = across.reachSteps(film.printableWidthSteps());
         if (!across.isNone() && reach <= 2 * lap) {
             return none("with the film fed in a panel covers " + cut(reach) + " of wall, not more than two overlaps");
+        }
+        Region needed = regions.get().needed();
+        long width = needed.to(needed.slabs() - 1) - needed.from(0);
+        if (width - lap > MOST_PANELS * (reach - lap)) {
+            return none("more than " + MOST_PANELS + " panels would lie side by side on " + wall.name() + ": divide it, or take wider film");
         }
         Cutting cutting = new Cutting(regions.get(), rates, lengthwise, limits.longest(), limits.joins(), lap);
         return fit == Fit.CHEAPEST ? searched(regions.get(), cutting, wanted) : ruled(regions.get(), cutting);

@@ -5,15 +5,24 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.bedjoint.calibration.JobLog;
+import io.github.bedjoint.film.Film;
+import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.texture.Diagonal;
+import io.github.bedjoint.texture.GridSurface;
+import io.github.bedjoint.texture.HeightGrid;
 import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.ShopUnits;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -113,5 +122,29 @@ class LimitsTest {
         hold("| jobs in a job log | 2 000 |", () -> JobLog.parse("job,panel,hours\n" + "a,1,1\n".repeat(2000)), () -> JobLog.parse("job,panel,hours\n" + "a,1,1\n".repeat(2001)));
         String ranges = demo().stripTrailing().replaceFirst("}$", ", \"ranges\": {\"jobs\": 1000000, \"inputs\": []}}");
         hold("| simulated jobs | 1 000 000 |", () -> JobFile.parse(ranges), () -> JobFile.parse(ranges.replace("1000000", "1000001")));
+    }
+
+    @Test
+    void grid_pitchAndCells_areLimited() throws IOException {
+        String row = "any number of rows, 64 characters in a cell; a pitch of 0.1 um to 1 m";
+        hold(row, () -> GridSurface.of(grid("1." + "0".repeat(62), 1), Diagonal.FALLING), () -> GridSurface.of(grid("1." + "0".repeat(63), 1), Diagonal.FALLING));
+        hold(row, () -> grid("1", 1e-7), () -> grid("1", 0.9e-7));
+        hold(row, () -> grid("1", 1), () -> grid("1", 1.1));
+    }
+
+    private static HeightGrid grid(String cell, double pitchM) {
+        byte[] text = ("1,2\n" + cell + ",4\n").getBytes(StandardCharsets.UTF_8);
+        return HeightGrid.csv(() -> new ByteArrayInputStream(text), Door.length(pitchM), Door.length(pitchM), ShopUnits.MILLIMETRE);
+    }
+
+    /** With an overlap of 10 mm a panel of 110 mm covers 100 mm more: 2000 of them and the last overlap 200.01 m. What cannot be done is a result. */
+    @Test
+    void layout_panelsSideBySide_areLimited() throws IOException {
+        assertThat(page()).contains("| panels side by side on a wall | 2 000 |");
+        Film narrow = Film.of("narrow", Door.length(0.11)).withOverlapRange(Door.length(0.01), Door.length(0.01));
+        PanelLayout most = LayoutPlanner.withDefaults().plan(Wall.rectangle("w", Door.length(200.01), Door.length(3)), narrow);
+        assertThat(most.panels()).hasSize(2000);
+        PanelLayout more = LayoutPlanner.withDefaults().plan(Wall.rectangle("w", Door.length(200.02), Door.length(3)), narrow);
+        assertThat(more.reasons()).singleElement().asString().contains("more than 2000 panels", "divide it");
     }
 }
