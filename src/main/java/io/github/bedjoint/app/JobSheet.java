@@ -16,6 +16,7 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Measure;
@@ -30,8 +31,6 @@ import org.joda.money.Money;
 
 /** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
 final class JobSheet {
-    private static final int WIDTH = 100;
-
     private final JobCost cost;
     private final UnitStyle style;
     private final StringBuilder out = new StringBuilder();
@@ -52,10 +51,12 @@ final class JobSheet {
             panels();
         }
         if (cost.isPriced()) {
-            rolls("FILM ROLLS TO OPEN", cost.filmPlan());
+            rolls("FILM ROLLS TO OPEN", cost.filmPlan(), isInSeveralWidths());
             orders(LineKind.FILM);
             cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
                     paragraph("  ", "    ", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
+            heading("WHY THESE ROLLS");
+            cost.rollReasons(style).lines().forEach(line -> paragraph("  ", "    ", line));
             account();
             cost.laminate().ifPresent(this::laminate);
             hours();
@@ -118,7 +119,8 @@ final class JobSheet {
             out.append("  ").append(layout.wall().name()).append(": ").append(layout.panels().size()).append(' ')
                     .append(layout.direction().toString().toLowerCase(Locale.ROOT)).append(", overlap ")
                     .append(Print.cut(Steps.up(layout.overlap().getValue().doubleValue()), style)).append(", seams ")
-                    .append(Measure.LENGTH.print(layout.seamM(), style)).append('\n');
+                    .append(Measure.LENGTH.print(layout.seamM(), style))
+                    .append(isInSeveralWidths() ? ", film " + cut(layout.film().rollWidthSteps()) + " wide\n" : "\n");
             Columns rows = new Columns("    ", "rrrrr").row("no.", "cut width", "cut length", "from left", "from below");
             for (Panel panel : layout.panels()) {
                 rows.row(Integer.toString(panel.number()), cut(panel.cutWidthSteps()), cut(panel.cutLengthSteps()),
@@ -128,13 +130,19 @@ final class JobSheet {
         }
     }
 
-    private void rolls(String title, RollPlan plan) {
+    private boolean isInSeveralWidths() {
+        return cost.job().materials().films().size() > 1;
+    }
+
+    private void rolls(String title, RollPlan plan, boolean ofSeveralWidths) {
         heading(title);
         Columns rows = new Columns("  ", "rllr").row("no.", "roll", "pieces in cutting order", "left");
         int number = 0;
         for (OpenedRoll roll : plan.rolls()) {
             number++;
-            rows.row(Integer.toString(number), roll.stockId(), String.join(", ", roll.pieces()), cut(roll.remnantSteps()));
+            long width = plan.row(roll).widthSteps() + 2 * cost.job().materials().film().edgeMarginSteps();
+            String name = roll.stockId() + (ofSeveralWidths ? ", " + cut(width) + " wide" : "");
+            rows.row(Integer.toString(number), name, String.join(", ", roll.pieces()), cut(roll.remnantSteps()));
         }
         rows.print(out);
         Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
@@ -163,10 +171,11 @@ final class JobSheet {
         rows.row("film opened", area(opened), "100.0 %").print(out);
         out.append("  Yield ").append(Print.fixed(100 * cost.waste().filmYield().share(), 1)).append(" %, without kept remnants ")
                 .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
+        paragraph("  ", "    ", "Biggest first: " + WasteShares.of(cost.waste()));
     }
 
     private void laminate(LaminatePlan laminate) {
-        rolls("LAMINATE", laminate.plan());
+        rolls("LAMINATE", laminate.plan(), false);
         orders(LineKind.LAMINATE);
         out.append("  ").append(Measure.LENGTH.print(laminate.length().getValue(), style)).append(" in ").append(laminate.runs())
                 .append(laminate.runs() == 1 ? " run\n" : " runs\n");
@@ -233,15 +242,7 @@ final class JobSheet {
     }
 
     private void paragraph(String first, String next, String text) {
-        StringBuilder line = new StringBuilder(first);
-        for (String word : text.split(" ")) {
-            if (line.length() + word.length() > WIDTH) {
-                out.append(line.toString().stripTrailing()).append('\n');
-                line = new StringBuilder(next);
-            }
-            line.append(word).append(' ');
-        }
-        out.append(line.toString().stripTrailing()).append('\n');
+        Paragraph.add(out, first, next, text);
     }
 
     private String area(Number m2) {

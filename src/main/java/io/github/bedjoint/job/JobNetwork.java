@@ -11,15 +11,12 @@ import io.github.bedjoint.schedule.Link;
 import io.github.bedjoint.schedule.Network;
 import io.github.bedjoint.schedule.Resource;
 import io.github.bedjoint.schedule.Span;
-import io.github.bedjoint.units.Door;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import javax.measure.Quantity;
-import javax.measure.quantity.Time;
 
 /**
  * The activities of a job and what waits for what: survey; test patch; prepare, print, outgas, laminate, finish; wash ahead; set up, wipe and
@@ -42,14 +39,14 @@ final class JobNetwork {
     private final LabourEstimate labour;
     private final Map<String, TripTime> trips = new LinkedHashMap<>();
     private final boolean outdoors;
+    private final List<Activity> activities = new ArrayList<>();
+    private final List<Link> links = new ArrayList<>();
     private int most;
-    private Network network;
 
     JobNetwork(Job job, LabourEstimate labour) {
         this.job = job;
         this.dates = job.dates().orElseThrow();
         this.labour = labour;
-        this.network = Network.on(dates.calendar(), dates.start()).withRain(dates.rain());
         this.outdoors = job.site().map(site -> site.answer(Question.OUTDOOR) != Answer.NO).orElse(true);
     }
 
@@ -61,7 +58,7 @@ final class JobNetwork {
         List<String> site = site();
         List<String> looks = visits(Purpose.INSPECTION, "Look over the work");
         String installed = site.get(site.size() - 1);
-        network = network.with(Activity.of(CURE, "Cure", dates.waits().cure()));
+        activities.add(Activity.of(CURE, "Cure", dates.waits().cure()));
 
         links(surveys, patches, survey -> Span.NONE);
         links(surveys, washes, survey -> Span.NONE);
@@ -73,7 +70,11 @@ final class JobNetwork {
         links(List.of(installed), List.of(CURE), install -> Span.NONE);
         leadTimes(surveys, patches, shop.subList(0, 1), washes, site.subList(0, 1));
         int crews = job.labour().shopCrew().people() + job.labour().siteCrew().people();
-        return network.withCapacity(Capacity.shop(dates.people() > 0 ? dates.people() : Math.min(50, Math.max(crews, most))));
+        int people = dates.people() > 0 ? dates.people() : Math.min(50, Math.max(crews, most));
+        return Network.on(dates.calendar(), dates.start())
+                .withRain(dates.rain())
+                .withCapacity(Capacity.shop(people))
+                .with(activities, links);
     }
 
     /** The activities of the shop in their order, the last of which is always there. */
@@ -84,11 +85,11 @@ final class JobNetwork {
         work(chain, people(shift(PREPARE, "Prepare the print", part.prepareS()), crew));
         work(chain, people(shift(PRINT, "Print", part.printS()), part.atPrinter()).using(Resource.PRINTER, 1));
         work(chain, people(shift(LAMINATE, "Laminate", part.laminateS()), part.atLaminator()).using(Resource.LAMINATOR, 1));
-        network = network.with(people(shift(FINISH, "Cut, number and pack", part.finishS()), crew));
+        activities.add(people(shift(FINISH, "Cut, number and pack", part.finishS()), crew));
         chain.add(FINISH);
         for (int i = 1; i < chain.size(); i++) {
-            Span rest = chain.get(i).equals(LAMINATE) ? Span.elapsed(outgas()) : Span.NONE;
-            network = network.with(Link.of(chain.get(i - 1), chain.get(i)).atLeast(rest));
+            Span rest = chain.get(i).equals(LAMINATE) ? Span.elapsedS(outgasS()) : Span.NONE;
+            links.add(Link.of(chain.get(i - 1), chain.get(i)).atLeast(rest));
         }
         return chain;
     }
@@ -99,10 +100,10 @@ final class JobNetwork {
         int crew = job.labour().siteCrew().people();
         List<String> chain = new ArrayList<>();
         work(chain, people(atWall(shift(WIPE, "Set up and wipe", part.wipeS())), crew));
-        network = network.with(people(atWall(shift(INSTALL, "Install", part.installS())), crew));
+        activities.add(people(atWall(shift(INSTALL, "Install", part.installS())), crew));
         chain.add(INSTALL);
         if (part.wipeS() > 0) {
-            network = network.with(Link.of(WIPE, INSTALL).atLeast(dates.waits().wipeAtLeast()).atMost(dates.waits().wipeAtMost()));
+            links.add(Link.of(WIPE, INSTALL).atLeast(dates.waits().wipeAtLeast()).atMost(dates.waits().wipeAtMost()));
         }
         return chain;
     }
@@ -118,7 +119,7 @@ final class JobNetwork {
 
     private void work(List<String> chain, Activity activity) {
         if (activity.duration().seconds() > 0) {
-            network = network.with(activity);
+            activities.add(activity);
             chain.add(activity.id());
         }
     }
@@ -131,7 +132,7 @@ final class JobNetwork {
                 String id = purpose.words().replace(' ', '-') + (ids.isEmpty() ? "" : "-" + (ids.size() + 1));
                 Activity visit = people(shift(id, title, time.elapsedS()), time.trip().people());
                 boolean dry = purpose == Purpose.WASH || purpose == Purpose.TEST_PATCH;
-                network = network.with(dry ? atWall(visit) : visit);
+                activities.add(dry ? atWall(visit) : visit);
                 trips.put(id, time);
                 ids.add(id);
             }
@@ -144,7 +145,7 @@ final class JobNetwork {
         for (LeadTime lead : dates.leadTimes()) {
             number++;
             String id = "lead-" + number;
-            network = network.with(Activity.of(id, lead.title(), lead.takes()));
+            activities.add(Activity.of(id, lead.title(), lead.takes()));
             if (lead.before() == LeadTime.Before.PRODUCTION) {
                 links(surveys, List.of(id), survey -> Span.NONE);
                 links(patches, List.of(id), patch -> Span.NONE);
@@ -161,22 +162,22 @@ final class JobNetwork {
     private void links(List<String> all, List<String> next, Function<String, Span> wait) {
         for (String from : all) {
             for (String to : next) {
-                network = network.with(Link.of(from, to).atLeast(wait.apply(from)));
+                links.add(Link.of(from, to).atLeast(wait.apply(from)));
             }
         }
     }
 
     private Span after(String visit) {
-        return Span.elapsed(Door.time(Objects.requireNonNull(trips.get(visit)).trip().waitS()));
+        return Span.elapsedS(Objects.requireNonNull(trips.get(visit)).trip().waitS());
     }
 
     /** How long the packed panels wait before the installing, where a trip for it says so. */
     private Span arrival() {
-        return Span.elapsed(Door.time(labour.trips().stream()
-                .filter(time -> time.trip().purpose() == Purpose.INSTALL)
-                .mapToDouble(time -> time.trip().waitS())
-                .max()
-                .orElse(0)));
+        double waitS = 0;
+        for (TripTime time : labour.trips()) {
+            waitS = time.trip().purpose() == Purpose.INSTALL ? Math.max(waitS, time.trip().waitS()) : waitS;
+        }
+        return Span.elapsedS(waitS);
     }
 
     /** The wait of a trip gives way to that of all washing where that is longer, or counts in other hours. */
@@ -184,13 +185,11 @@ final class JobNetwork {
         return ofTrip.seconds() > ofAll.seconds() ? ofTrip : ofAll;
     }
 
-    private Quantity<Time> outgas() {
-        return job.materials().ink()
-                .map(ink -> Door.time(job.materials().film().outgasS(ink.family())))
-                .orElse(Door.time(0));
+    private double outgasS() {
+        return job.materials().ink().map(ink -> job.materials().film().outgasS(ink.family())).orElse(0.0);
     }
 
     private static Activity shift(String id, String title, double seconds) {
-        return Activity.of(id, title, Span.shift(Door.time(seconds)));
+        return Activity.of(id, title, Span.shiftS(seconds));
     }
 }

@@ -11,6 +11,7 @@ import io.github.bedjoint.labour.Pace;
 import io.github.bedjoint.labour.Premium;
 import io.github.bedjoint.labour.Stage;
 import io.github.bedjoint.labour.Task;
+import io.github.bedjoint.labour.TaskKind;
 import io.github.bedjoint.labour.TaskTable;
 import io.github.bedjoint.labour.WorkDay;
 import io.github.bedjoint.units.Door;
@@ -110,17 +111,16 @@ final class LabourReader {
     private static Task task(Fields f) {
         Driver driver = f.word("driver", Driver.class);
         Machine machine = f.has("machine") ? f.word("machine", Machine.class) : Machine.NONE;
-        return new Task(
+        TaskKind kind = new TaskKind(
                 f.read("id", text -> Door.text("id", text)),
                 f.text("title"),
                 f.word("stage", Stage.class),
                 driver,
-                f.read("pace", text -> Pace.parse(driver, text)),
                 f.has("people") ? f.count("people") : 1,
                 machine,
                 f.has("attended") ? f.number("attended") : 1,
                 f.has("allowance") ? f.flag("allowance") : machine == Machine.NONE,
-                f.has("slowedByHeight") && f.flag("slowedByHeight"),
-                SHOP);
+                f.has("slowedByHeight") && f.flag("slowedByHeight"));
+        return new Task(kind, f.read("pace", text -> Pace.parse(driver, text)), SHOP);
     }
 }

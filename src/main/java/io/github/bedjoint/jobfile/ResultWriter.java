@@ -16,6 +16,7 @@ import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.AreaUncertainty;
 import io.github.bedjoint.survey.WallAreas;
@@ -60,7 +61,7 @@ final class ResultWriter {
         if (cost.isPriced()) {
             new ChoiceWriter(json).write(cost.choice());
             json.writeFieldName("rolls");
-            rolls(cost.filmPlan());
+            rolls(cost.filmPlan(), cost.job().materials().film().edgeMarginSteps());
             film();
             orders();
             laminate();
@@ -140,6 +141,7 @@ final class ResultWriter {
                 json.writeStringField("direction", Fields.word(panel.direction()));
                 length("left", panel.lowerLeft().xSteps());
                 length("bottom", panel.lowerLeft().ySteps());
+                length("filmWidth", layout.film().rollWidthSteps());
                 length("cutWidth", panel.cutWidthSteps());
                 length("cutLength", panel.cutLengthSteps());
                 json.writeStringField("cut", Print.cut(panel.cutWidthSteps(), style) + " x " + Print.cut(panel.cutLengthSteps(), style));
@@ -149,11 +151,12 @@ final class ResultWriter {
         json.writeEndArray();
     }
 
-    private void rolls(RollPlan plan) throws IOException {
+    private void rolls(RollPlan plan, long marginSteps) throws IOException {
         json.writeStartArray();
         for (OpenedRoll roll : plan.rolls()) {
             json.writeStartObject();
             json.writeStringField("roll", roll.stockId());
+            length("width", plan.row(roll).widthSteps() + 2 * marginSteps);
             json.writeArrayFieldStart("panels");
             for (String piece : roll.pieces()) {
                 json.writeString(piece);
@@ -184,6 +187,9 @@ final class ResultWriter {
         json.writeBooleanField("proven", cost.filmPlan().isProven());
         money("cost", minor(cost.filmPlan().cost()));
         money("lowerBound", minor(cost.filmPlan().lowerBound()));
+        ReasonsWriter reasons = new ReasonsWriter(json);
+        reasons.lines("reasons", cost.rollReasons(style).lines());
+        reasons.waste(WasteShares.of(cost.waste()));
         json.writeObjectFieldStart("accountM2");
         for (Map.Entry<WastePart, Double> part : cost.waste().partsM2().entrySet()) {
             json.writeNumberField(Fields.word(part.getKey()), part.getValue());
@@ -212,7 +218,7 @@ final class ResultWriter {
             number("lengthM", cost.laminate().get().length().getValue());
             json.writeNumberField("runs", cost.laminate().get().runs());
             json.writeFieldName("rolls");
-            rolls(cost.laminate().get().plan());
+            rolls(cost.laminate().get().plan(), 0);
             json.writeEndObject();
         }
     }

@@ -31,7 +31,7 @@ final class TaskRows {
             boolean allowed = yes(row, "allowance");
             boolean reached = yes(row, "height");
             Task task = at(row, "task", () -> new Task(
-                    row.text("task"), row.text("title"), stage, driver, pace, people, machine, attended, allowed, reached, source));
+                    new TaskKind(row.text("task"), row.text("title"), stage, driver, people, machine, attended, allowed, reached), pace, source));
             if (tasks.stream().anyMatch(other -> other.id().equals(task.id()))) {
                 throw row.refused("task", "must be a name of its own", "Maybe a row was copied.");
             }

@@ -47,7 +47,7 @@ final class Division {
         }
         Optional<WallRegions> regions = WallRegions.of(wall, hanging.frame(way));
         if (regions.isEmpty()) {
-            return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline");
+            return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline, or make it larger than a wall may be");
         }
         long reach = across.reachSteps(film.printableWidthSteps());
         if (!across.isNone() && reach <= 2 * lap) {
@@ -73,13 +73,14 @@ final class Division {
     }
 
     private List<PanelLayout> searched(WallRegions regions, Cutting cutting, int wanted) {
+        List<PanelLayout> layouts = found(regions, cutting, wanted);
+        return layouts.isEmpty() ? none(whyNone(regions)) : layouts;
+    }
+
+    private List<PanelLayout> found(WallRegions regions, Cutting cutting, int wanted) {
         SeamSearch search = new SeamSearch(
                 regions, cutting, line(regions), rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(way), wanted);
-        List<PanelLayout> layouts = new ArrayList<>();
-        for (List<Strip> strips : search.strips()) {
-            layouts.add(layout(regions, cutting, strips, List.of(), search.places()));
-        }
-        return layouts.isEmpty() ? none(whyNone(regions, cutting)) : layouts;
+        return search.strips().stream().map(strips -> layout(regions, cutting, strips, List.of(), search.places())).toList();
     }
 
     private PanelLayout layout(WallRegions regions, Cutting cutting, List<Strip> strips, List<Run> runs, int places) {
@@ -98,11 +99,10 @@ final class Division {
     }
 
     /** Whether length is to blame tells a search for pieces of any length. */
-    private String whyNone(WallRegions regions, Cutting cutting) {
+    private String whyNone(WallRegions regions) {
         if (!limits.joins() && limits.longest() < Limits.ANY_LENGTH) {
-            List<PanelLayout> longer = searched(
-                    regions, new Cutting(regions, rates, lengthwise, Limits.ANY_LENGTH, false, lap), 1);
-            if (longer.get(0).isPossible()) {
+            List<PanelLayout> longer = found(regions, new Cutting(regions, rates, lengthwise, Limits.ANY_LENGTH, false, lap), 1);
+            if (!longer.isEmpty()) {
                 return tooLong(longest(longer.get(0)));
             }
         }

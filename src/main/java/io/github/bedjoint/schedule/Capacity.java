@@ -11,6 +11,8 @@ import java.util.Set;
 public final class Capacity {
     private static final Capacity UNLIMITED = new Capacity(new EnumMap<>(Resource.class));
 
+    private static final Capacity ONE_OF_EACH = UNLIMITED.with(Resource.PRINTER, 1).with(Resource.LAMINATOR, 1);
+
     private final Map<Resource, Integer> limits;
 
     private Capacity(Map<Resource, Integer> limits) {
@@ -34,7 +36,7 @@ public final class Capacity {
      * @throws io.github.bedjoint.units.RefusedException if people are not 1 to 50
      */
     public static Capacity shop(int people) {
-        return UNLIMITED.with(Resource.PRINTER, 1).with(Resource.LAMINATOR, 1).with(Resource.PEOPLE, people);
+        return ONE_OF_EACH.with(Resource.PEOPLE, people);
     }
 
     /**

@@ -34,9 +34,11 @@ final class Dates {
         this.graph = graph;
         this.hours = hours;
         this.begin = begin;
-        this.steps = graph.activities.stream()
-                .map(activity -> new Step(activity, activity.isOutdoors() ? dry : hours))
-                .toArray(Step[]::new);
+        this.steps = new Step[n];
+        for (int i = 0; i < n; i++) {
+            Activity activity = graph.activities.get(i);
+            steps[i] = new Step(activity, activity.isOutdoors() ? dry : hours);
+        }
         this.cause = new int[n];
         this.by = new Link[n];
         this.early = new long[n];

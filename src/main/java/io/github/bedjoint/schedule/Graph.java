@@ -1,11 +1,12 @@
 package io.github.bedjoint.schedule;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Activities and links by number, in an order in which every link points forward. */
 final class Graph {
@@ -20,41 +21,42 @@ final class Graph {
     record Arc(int from, int to, Link link) {}
 
     Graph(List<Activity> given, List<Link> links) {
-        Map<String, List<Link>> out = new LinkedHashMap<>();
-        Map<String, Integer> waiting = new LinkedHashMap<>();
-        Map<String, Activity> byId = new LinkedHashMap<>();
+        Map<String, Integer> places = new HashMap<>();
         for (Activity activity : given) {
-            byId.put(activity.id(), activity);
-            waiting.put(activity.id(), 0);
-            out.put(activity.id(), new ArrayList<>());
+            places.put(activity.id(), places.size());
         }
-        for (Link link : links) {
-            out.get(link.from()).add(link);
-            waiting.merge(link.to(), 1, Integer::sum);
+        int[] from = new int[links.size()];
+        int[] to = new int[links.size()];
+        int[] waiting = new int[given.size()];
+        for (int k = 0; k < from.length; k++) {
+            from[k] = places.get(links.get(k).from());
+            to[k] = places.get(links.get(k).to());
+            waiting[to[k]]++;
         }
-        Map<String, Integer> numbers = new LinkedHashMap<>();
-        Deque<String> ready = new ArrayDeque<>();
-        waiting.forEach((id, count) -> {
-            if (count == 0) {
-                ready.add(id);
+        int[] ready = new int[given.size()];
+        int known = 0;
+        for (int i = 0; i < waiting.length; i++) {
+            if (waiting[i] == 0) {
+                ready[known++] = i;
             }
-        });
-        while (!ready.isEmpty()) {
-            String id = ready.remove();
-            numbers.put(id, activities.size());
-            activities.add(byId.get(id));
+        }
+        int[] numbers = new int[given.size()];
+        for (int number = 0; number < known; number++) {
+            int at = ready[number];
+            numbers[at] = number;
+            activities.add(given.get(at));
             into.add(new ArrayList<>());
             outOf.add(new ArrayList<>());
-            for (Link link : out.get(id)) {
-                if (waiting.merge(link.to(), -1, Integer::sum) == 0) {
-                    ready.add(link.to());
+            for (int k = 0; k < from.length; k++) {
+                if (from[k] == at && --waiting[to[k]] == 0) {
+                    ready[known++] = to[k];
                 }
             }
         }
-        cycle = activities.size() == given.size() ? List.of() : cycle(numbers, links);
+        cycle = known == given.size() ? List.of() : cycle(activities.stream().map(Activity::id).collect(Collectors.toSet()), links);
         if (cycle.isEmpty()) {
-            for (Link link : links) {
-                Arc arc = new Arc(numbers.get(link.from()), numbers.get(link.to()), link);
+            for (int k = 0; k < from.length; k++) {
+                Arc arc = new Arc(numbers[from[k]], numbers[to[k]], links.get(k));
                 arcs.add(arc);
                 into.get(arc.to).add(arc);
                 outOf.get(arc.from).add(arc);
@@ -63,25 +65,25 @@ final class Graph {
     }
 
     /** Walks back from an activity that never got ready; whoever is met twice is on a cycle. */
-    private static List<String> cycle(Map<String, Integer> numbers, List<Link> links) {
+    private static List<String> cycle(Set<String> ready, List<Link> links) {
         List<String> walk = new ArrayList<>();
         String at = links.stream()
                 .map(Link::to)
-                .filter(id -> !numbers.containsKey(id))
+                .filter(id -> !ready.contains(id))
                 .findFirst()
                 .orElseThrow();
         while (!walk.contains(at)) {
             walk.add(at);
             String here = at;
             at = links.stream()
-                    .filter(link -> link.to().equals(here) && !numbers.containsKey(link.from()))
+                    .filter(link -> link.to().equals(here) && !ready.contains(link.from()))
                     .map(Link::from)
                     .findFirst()
                     .orElseThrow();
         }
         List<String> forward = new ArrayList<>(walk.subList(walk.indexOf(at), walk.size()));
         forward.add(at);
-        java.util.Collections.reverse(forward);
+        Collections.reverse(forward);
         return forward;
     }
 }

@@ -50,14 +50,7 @@ public final class Network {
      * @return a new network
      */
     public Network with(Activity activity) {
-        List<Activity> more = new ArrayList<>(activities);
-        int at = at(activity.id());
-        if (at < 0) {
-            more.add(activity);
-        } else {
-            more.set(at, activity);
-        }
-        return new Network(calendar, begin, Collections.unmodifiableList(more), links, capacity, rain);
+        return with(List.of(activity), List.of());
     }
 
     /**
@@ -68,16 +61,37 @@ public final class Network {
      * @throws RefusedException if an activity is not in the network
      */
     public Network with(Link link) {
-        for (String end : List.of(link.from(), link.to())) {
-            if (at(end) < 0) {
-                List<String> known = activities.stream().map(Activity::id).toList();
-                throw new RefusedException("link", link.toString(), "must join two of " + known, "Maybe the activity was not added yet.");
+        return with(List.of(), List.of(link));
+    }
+
+    /**
+     * The same with activities and links added, each in place of the one with its id or between the same activities.
+     *
+     * @param moreActivities the activities, which come first
+     * @param moreLinks      the links between any activities of the network
+     * @return a new network
+     * @throws RefusedException if an activity of a link is not in the network
+     */
+    public Network with(List<Activity> moreActivities, List<Link> moreLinks) {
+        List<Activity> all = new ArrayList<>(activities);
+        for (Activity activity : moreActivities) {
+            int at = at(all, activity.id());
+            if (at < 0) {
+                all.add(activity);
+            } else {
+                all.set(at, activity);
             }
         }
-        List<Link> more = new ArrayList<>(links);
-        more.removeIf(other -> other.from().equals(link.from()) && other.to().equals(link.to()));
-        more.add(link);
-        return new Network(calendar, begin, activities, Collections.unmodifiableList(more), capacity, rain);
+        List<Link> joined = new ArrayList<>(links);
+        for (Link link : moreLinks) {
+            if (at(all, link.from()) < 0 || at(all, link.to()) < 0) {
+                List<String> known = all.stream().map(Activity::id).toList();
+                throw new RefusedException("link", link.toString(), "must join two of " + known, "Maybe the activity was not added yet.");
+            }
+            joined.removeIf(other -> other.from().equals(link.from()) && other.to().equals(link.to()));
+            joined.add(link);
+        }
+        return new Network(calendar, begin, Collections.unmodifiableList(all), Collections.unmodifiableList(joined), capacity, rain);
     }
 
     /**
@@ -110,7 +124,7 @@ public final class Network {
         return new Network(calendar, begin, activities, links, capacity, weather);
     }
 
-    private int at(String id) {
+    private static int at(List<Activity> activities, String id) {
         for (int i = 0; i < activities.size(); i++) {
             if (activities.get(i).id().equals(id)) {
                 return i;

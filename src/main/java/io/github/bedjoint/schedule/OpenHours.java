@@ -2,14 +2,14 @@ package io.github.bedjoint.schedule;
 
 import io.github.bedjoint.schedule.WorkCalendar.Stretch;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToLongFunction;
+import java.util.function.UnaryOperator;
 
 /**
- * The open stretches of a calendar from the first day of a year on, with three years after that year, and with the open seconds before each, so that counting is a look-up.
+ * The open stretches of a calendar from the first day of a year on, with three years after that year. Days are compiled when they are first
+ * asked for; how many there are changes no answer.
  *
  * <p>Moments are seconds of the epoch. A stretch holds its start and not its end. What lies beyond the last stretch never comes.
  */
@@ -17,82 +17,42 @@ final class OpenHours {
     /** Later than every date. */
     static final long NEVER = Long.MAX_VALUE / 4;
 
-    static final OpenHours EMPTY = new OpenHours(0, 0, new long[0], new long[0]);
-
     private static final int YEARS = 4;
+    /** Days beyond the moment asked for that most jobs do with. */
+    private static final int AHEAD = 60;
+
+    static final OpenHours EMPTY =
+            new OpenHours(0, 0, new OpenDays(0, OpenDays.ALL, new long[0], new long[0], new long[1]), days -> days);
 
     private final long begin;
     private final long yearEnd;
-    private final long[] opens;
-    private final long[] closes;
-    /** Open seconds before each stretch, and after all of them. */
-    private final long[] before;
+    private final UnaryOperator<OpenDays> more;
+    /** As far as was asked for; holds nothing that the calendar does not say, so it does not matter which of two threads was later. */
+    private volatile OpenDays days;
 
-    private OpenHours(long begin, long yearEnd, long[] opens, long[] closes) {
+    private OpenHours(long begin, long yearEnd, OpenDays first, UnaryOperator<OpenDays> more) {
         this.begin = begin;
         this.yearEnd = yearEnd;
-        this.opens = opens;
-        this.closes = closes;
-        before = new long[opens.length + 1];
-        for (int i = 0; i < opens.length; i++) {
-            before[i + 1] = before[i] + closes[i] - opens[i];
-        }
+        this.days = first;
+        this.more = more;
     }
 
-    static OpenHours compile(WorkCalendar calendar, LocalDate newYear) {
-        List<Stretch> pieces = new ArrayList<>();
-        LocalDate last = newYear.plusYears(YEARS);
-        for (LocalDate day = newYear; day.isBefore(last); day = day.plusDays(1)) {
-            for (Stretch piece : calendar.open(day)) {
-                int top = pieces.size() - 1;
-                if (top >= 0 && pieces.get(top).to() == piece.from()) {
-                    pieces.set(top, new Stretch(pieces.get(top).from(), piece.to()));
-                } else {
-                    pieces.add(piece);
-                }
-            }
-        }
+    /** The hours of a calendar from the first day of a date's year on. */
+    static OpenHours of(WorkCalendar calendar, LocalDate date) {
+        LocalDate newYear = date.withDayOfYear(1);
+        int all = (int) ChronoUnit.DAYS.between(newYear, newYear.plusYears(YEARS));
         return new OpenHours(
-                start(newYear, calendar), start(newYear.plusYears(1), calendar), pieces.stream().mapToLong(Stretch::from).toArray(),
-                pieces.stream().mapToLong(Stretch::to).toArray());
+                start(newYear, calendar), start(newYear.plusYears(1), calendar),
+                OpenDays.compile(calendar, newYear, date.getDayOfYear() + AHEAD, false),
+                known -> {
+                    int count = Math.min(all, 2 * known.count());
+                    return OpenDays.compile(calendar, newYear, count, count == all);
+                });
     }
 
-    /** The same without some stretches, which may overlap one another; most of the hours are far from them and are copied as they are. */
+    /** The same without some stretches. */
     OpenHours without(List<Stretch> holes) {
-        Stretch[] inOrder = holes.toArray(new Stretch[0]);
-        Arrays.sort(inOrder, Comparator.comparingLong(Stretch::from));
-        int first = Math.max(0, startedAt(inOrder[0].from()));
-        List<Stretch> left = new ArrayList<>();
-        int next = 0;
-        int i = first;
-        long shut = Long.MIN_VALUE;
-        for (; i < opens.length && (next < inOrder.length || shut > opens[i]); i++) {
-            long at = Math.max(opens[i], shut);
-            while (next < inOrder.length && inOrder[next].from() < closes[i]) {
-                Stretch hole = inOrder[next++];
-                if (hole.from() > at) {
-                    left.add(new Stretch(at, hole.from()));
-                }
-                shut = Math.max(shut, hole.to());
-                at = Math.max(at, shut);
-            }
-            if (at < closes[i]) {
-                left.add(new Stretch(at, closes[i]));
-            }
-        }
-        return new OpenHours(
-                begin, yearEnd, spliced(opens, first, i, left, Stretch::from), spliced(closes, first, i, left, Stretch::to));
-    }
-
-    /** The moments with those from one place to another replaced. */
-    private static long[] spliced(long[] all, int from, int to, List<Stretch> middle, ToLongFunction<Stretch> which) {
-        long[] result = new long[from + middle.size() + all.length - to];
-        System.arraycopy(all, 0, result, 0, from);
-        for (int k = 0; k < middle.size(); k++) {
-            result[from + k] = which.applyAsLong(middle.get(k));
-        }
-        System.arraycopy(all, to, result, from + middle.size(), all.length - to);
-        return result;
+        return new OpenHours(begin, yearEnd, days.without(holes), known -> moreThan(known).without(holes));
     }
 
     private static long start(LocalDate day, WorkCalendar calendar) {
@@ -104,16 +64,45 @@ final class OpenHours {
         return second >= begin && second < yearEnd;
     }
 
+    private OpenDays moreThan(OpenDays known) {
+        OpenDays now = days;
+        if (now.count() <= known.count()) {
+            now = more.apply(now);
+            days = now;
+        }
+        return now;
+    }
+
+    /** The days to a moment and beyond it. */
+    private OpenDays to(long second) {
+        OpenDays known = days;
+        while (known.known() <= second) {
+            known = moreThan(known);
+        }
+        return known;
+    }
+
+    /** So many days that so many seconds of them are open, or all. */
+    private OpenDays with(long worked) {
+        OpenDays known = days;
+        while (known.total() < worked && !known.isAll()) {
+            known = moreThan(known);
+        }
+        return known;
+    }
+
     /** Open seconds from the begin to a moment. */
     long worked(long second) {
-        int i = startedAt(second);
-        return i < 0 ? 0 : before[i] + Math.min(second, closes[i]) - opens[i];
+        OpenDays known = to(second);
+        int i = known.startedAt(second);
+        return i < 0 ? 0 : known.before()[i] + Math.min(second, known.closes()[i]) - known.opens()[i];
     }
 
     /** Whether work goes on at a moment. */
     boolean isOpen(long second) {
-        int i = startedAt(second);
-        return i >= 0 && second < closes[i];
+        OpenDays known = to(second);
+        int i = known.startedAt(second);
+        return i >= 0 && second < known.closes()[i];
     }
 
     /** The moment itself if open, otherwise the next opening. */
@@ -126,9 +115,9 @@ final class OpenHours {
         if (worked <= 0) {
             return begin;
         }
-        int i = Arrays.binarySearch(before, worked);
-        int piece = i >= 0 ? i - 1 : -i - 2;
-        return piece >= opens.length ? NEVER : opens[piece] + worked - before[piece];
+        OpenDays known = with(worked);
+        int i = Arrays.binarySearch(known.before(), worked);
+        return moment(known, i >= 0 ? i - 1 : -i - 2, worked);
     }
 
     /** The last moment at which no more than so many seconds were open: the start of a stretch rather than the end of the one before. */
@@ -136,9 +125,13 @@ final class OpenHours {
         if (worked < 0) {
             return begin;
         }
-        int i = Arrays.binarySearch(before, worked);
-        int piece = i >= 0 ? i : -i - 2;
-        return piece >= opens.length ? NEVER : opens[piece] + worked - before[piece];
+        OpenDays known = with(worked + 1);
+        int i = Arrays.binarySearch(known.before(), worked);
+        return moment(known, i >= 0 ? i : -i - 2, worked);
+    }
+
+    private static long moment(OpenDays known, int piece, long worked) {
+        return piece >= known.opens().length ? NEVER : known.opens()[piece] + worked - known.before()[piece];
     }
 
     /** When open time of a length is over that begins at a moment. */
@@ -163,15 +156,26 @@ final class OpenHours {
 
     /** The last open moment not after another. */
     long lastOpen(long second) {
-        int i = startedAt(second);
-        return i < 0 ? begin : Math.min(second, closes[i] - 1);
+        OpenDays known = to(second);
+        int i = known.startedAt(second);
+        return i < 0 ? begin : Math.min(second, known.closes()[i] - 1);
     }
 
     /** The first moment, not before another, from which a length above 0 fits into one stretch. */
     long fits(long second, long length) {
-        for (int i = Math.max(0, startedAt(second)); i < opens.length; i++) {
-            long start = Math.max(second, opens[i]);
-            if (start + length <= closes[i]) {
+        OpenDays known = to(second);
+        long found = fits(known, second, length);
+        while (found == NEVER && !known.isAll()) {
+            known = moreThan(known);
+            found = fits(known, second, length);
+        }
+        return found;
+    }
+
+    private static long fits(OpenDays known, long second, long length) {
+        for (int i = Math.max(0, known.startedAt(second)); i < known.opens().length; i++) {
+            long start = Math.max(second, known.opens()[i]);
+            if (start + length <= known.closes()[i]) {
                 return start;
             }
         }
@@ -180,18 +184,13 @@ final class OpenHours {
 
     /** The last moment from which a length fits into one stretch and is over in time. */
     long lastFits(long startBy, long endBy, long length) {
-        for (int i = startedAt(Math.min(startBy, endBy)); i >= 0; i--) {
-            long start = Math.min(startBy, Math.min(endBy, closes[i]) - length);
-            if (start >= opens[i]) {
+        OpenDays known = to(Math.min(startBy + length, endBy));
+        for (int i = known.startedAt(Math.min(startBy, endBy)); i >= 0; i--) {
+            long start = Math.min(startBy, Math.min(endBy, known.closes()[i]) - length);
+            if (start >= known.opens()[i]) {
                 return start;
             }
         }
         return begin;
-    }
-
-    /** The last stretch that starts at or before a moment, or -1. */
-    private int startedAt(long second) {
-        int i = Arrays.binarySearch(opens, second);
-        return i >= 0 ? i : -i - 2;
     }
 }

@@ -56,8 +56,34 @@ public record Span(long seconds, TimeBase base) {
     }
 
     private static long whole(Quantity<Time> time) {
+        return whole(Door.timeS("time", time, RANGE));
+    }
+
+    private static long whole(double seconds) {
         // A millionth of a second is the rounding of a double, not time.
-        return (long) Math.ceil(Door.timeS("time", time, RANGE) - 1e-6);
+        return (long) Math.ceil(Door.number("seconds", seconds, RANGE) - 1e-6);
+    }
+
+    /**
+     * {@link #shift(Quantity)} of a plain number.
+     *
+     * @param seconds zero to two years; a fraction of a second is rounded up
+     * @return the span
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static Span shiftS(double seconds) {
+        return new Span(whole(seconds), TimeBase.SHIFT);
+    }
+
+    /**
+     * {@link #elapsed(Quantity)} of a plain number.
+     *
+     * @param seconds zero to two years; a fraction of a second is rounded up
+     * @return the span
+     * @throws RefusedException if it cannot be accepted
+     */
+    public static Span elapsedS(double seconds) {
+        return new Span(whole(seconds), TimeBase.ELAPSED);
     }
 
     /** The span for a reader: {@code 24 h elapsed}. */

@@ -28,7 +28,7 @@ public final class WorkCalendar {
     private final Map<DayOfWeek, Hours> week;
     private final Set<LocalDate> closed;
     private final List<Stretch> blocked;
-    /** Compiled once for a stretch of dates; holds nothing that the other fields do not say. */
+    /** The hours from the year that was asked for last; holds nothing that the other fields do not say. */
     private volatile OpenHours compiled = OpenHours.EMPTY;
     /** The same calendar before some stretches were blocked, whose hours are compiled once for many such calendars; null for others. */
     private final @Nullable WorkCalendar unblocked;
@@ -242,7 +242,7 @@ public final class WorkCalendar {
         OpenHours known = compiled;
         if (!known.covers(second)) {
             known = unblocked == null
-                    ? OpenHours.compile(this, at(second).toLocalDate().withDayOfYear(1))
+                    ? OpenHours.of(this, at(second).toLocalDate())
                     : unblocked.openFrom(second).without(blocked.subList(unblocked.blocked.size(), blocked.size()));
             compiled = known;
         }

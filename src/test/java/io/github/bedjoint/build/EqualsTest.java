@@ -3,6 +3,7 @@ package io.github.bedjoint.build;
 import io.github.bedjoint.conditions.DewPoint;
 import io.github.bedjoint.labour.Pace;
 import io.github.bedjoint.labour.Task;
+import io.github.bedjoint.labour.TaskKind;
 import io.github.bedjoint.labour.TaskTable;
 import io.github.bedjoint.risk.Input;
 import io.github.bedjoint.risk.Spread;
@@ -78,6 +79,7 @@ class EqualsTest {
                 .suppress(Warning.NULL_FIELDS)
                 .withIgnoredFields(FOLLOWING.getOrDefault(type, new String[0]))
                 .withPrefabValues(Pace.class, Pace.perPiece(Read.time("1 min")), Pace.perPiece(Read.time("2 min")))
+                .withPrefabValues(TaskKind.class, TaskTable.defaults().tasks().get(0).kind(), TaskTable.defaults().tasks().get(1).kind())
                 .withPrefabValues(Task.class, TaskTable.defaults().tasks().get(0), TaskTable.defaults().tasks().get(1))
                 .withPrefabValues(GaugeTolerance.class, GaugeTolerance.none(), GaugeTolerance.none().withHeight(Read.length("1 mm")))
                 .withPrefabValues(Opening.class, opening(1), opening(2))

@@ -49,7 +49,7 @@ class LabourRefusalsTest {
                 refused("access factor", () -> WorkPlace.of("wall", Amounts.none()).withFactor(bad, SOURCE)),
                 refused("premium on site", () -> Premium.onSite("night", bad)),
                 refused("premium in the shop", () -> new Premium("night", bad, 0)),
-                refused("attended share", () -> new Task("p", "P", Stage.PRODUCTION, Driver.PANEL, PACE, 1, Machine.PRINTER, bad, false, false, SOURCE)),
+                refused("attended share", () -> new TaskKind("p", "P", Stage.PRODUCTION, Driver.PANEL, 1, Machine.PRINTER, bad, false, false)),
                 refused("area ratio", () -> HeatedArea.of(bad, Read.area("1 m2"), Read.area("1 m2")))));
     }
 

@@ -49,6 +49,16 @@ class LayoutChoiceTest {
         assertThat(layout.filmM()).isEqualTo(film, EXACT);
     }
 
+    /** Neither pieces of 3 m nor longer ones: the search for longer ones must end too. */
+    @Test
+    void plan_noPlaceForSeamsAndRollsOfOneLength_saysWhy() {
+        Wall wall = Wall.rectangle("w", m(1.9), m(2)).withOpening(Opening.of(Opening.Kind.WINDOW, m(0.5), m(0.5), m(1), m(1)));
+        // The overlap must lie between 0.90 and 1.00 m, within the window from 0.5 to 1.5 m and 0.4 m or more off its jambs.
+        PanelLayout layout = CHEAPEST.withSeamRules(SeamRules.withDefaults().withJambClearance(m(0.6))).withLongestCut(m(3)).plan(wall, METRE);
+        assertThat(layout.isPossible()).isFalse();
+        assertThat(layout.reasons()).singleElement().asString().startsWith("no places for seams");
+    }
+
     @Test
     void plan_jambClearance_keepsOverlapsOffTheJambs() {
         Wall wall = Wall.rectangle("w", m(1.9), m(2)).withOpening(Opening.of(Opening.Kind.WINDOW, m(0.5), m(0.5), m(0.5), m(1)));

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class OpenHoursTest {
     private static final long HOUR = 3600;
     private static final long NEW_YEAR = LocalDate.of(2024, 1, 1).atStartOfDay(ZoneOffset.UTC).toEpochSecond();
-    private static final OpenHours HOURS = OpenHours.compile(WorkCalendar.weekdays(ZoneOffset.UTC), LocalDate.of(2024, 1, 1));
+    private static final OpenHours HOURS = OpenHours.of(WorkCalendar.weekdays(ZoneOffset.UTC), LocalDate.of(2024, 1, 1));
 
     /** Days and hours after New Year. */
     private static long at(int day, int hour) {
@@ -119,7 +119,7 @@ class OpenHoursTest {
     /** Days without a night between them are one stretch, the first two of the year as well. */
     @Test
     void compile_roundTheClock_isOneStretch() {
-        OpenHours always = OpenHours.compile(WorkCalendar.roundTheClock(ZoneOffset.UTC), LocalDate.of(2024, 1, 1));
+        OpenHours always = OpenHours.of(WorkCalendar.roundTheClock(ZoneOffset.UTC), LocalDate.of(2024, 1, 1));
         assertThat(always.fits(NEW_YEAR, 30 * HOUR)).isEqualTo(NEW_YEAR);
         assertThat(always.fits(at(100, 5), 900 * HOUR)).isEqualTo(at(100, 5));
         assertThat(always.lastFits(OpenHours.NEVER, at(10, 0), 72 * HOUR)).isEqualTo(at(7, 0));

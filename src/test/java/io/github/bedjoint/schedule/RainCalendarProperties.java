@@ -31,7 +31,7 @@ class RainCalendarProperties {
         }
         WorkCalendar wet = Rain.none().dryingFor(Span.elapsed(Door.time(random.nextInt(60) * 3600.0))).on(days).on(calendar);
         OpenHours cut = wet.openFrom(DAY.atStartOfDay(calendar.zone()).toEpochSecond());
-        OpenHours anew = OpenHours.compile(wet, LocalDate.of(2027, 1, 1));
+        OpenHours anew = OpenHours.of(wet, LocalDate.of(2027, 1, 1));
         for (int hour = 0; hour < 24 * 100; hour++) {
             long second = DAY.atStartOfDay(calendar.zone()).toEpochSecond() + hour * 1800L;
             assertThat(cut.isOpen(second)).isEqualTo(anew.isOpen(second));
