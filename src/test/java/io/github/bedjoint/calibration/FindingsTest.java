@@ -76,7 +76,7 @@ class FindingsTest {
         // The second a hundred times as long is not more alike.
         assertThat(problem(three, equal, new double[] {1, 0, 1}, new double[] {0.6, 80, 1}).mostAlike(0)).isEqualTo(2);
         assertThat(problem(three, equal, new double[] {1, 0, 0.01}, new double[] {0.6, 80, 0.01}).mostAlike(0)).isEqualTo(2);
-        // With the second job at a weight of 100 the columns are as (1, 6), (0, 8), (1, 10): 60/(6.08 x 8)... the third still, and the second before the first.
+        // With the second job at a weight of 100 the columns are as (1, 6), (0, 8), (1, 10): the second is 0.986 like the first and 0.995 like the third.
         assertThat(problem(three, new double[] {1, 100}, new double[] {1, 0, 1}, new double[] {0.6, 0.8, 1}).mostAlike(1)).isEqualTo(2);
         // (2, 1) to (1, 2): 4/5; to (0.5, -1): 0.
         assertThat(problem(three, equal, new double[] {2, 0.5, 1}, new double[] {1, -1, 2}).mostAlike(0)).isEqualTo(2);

@@ -127,7 +127,7 @@ class SeveralInputsTest {
         assertThat(result.toString()).doesNotContain("Hand-over");
     }
 
-    /** Walls of 30 to 39 times the height each have a sentence of their own; five are told. */
+    /** Eight of ten factors are refused, each in a sentence of its own; five are told. */
     @Test
     void reasons_ofManyKinds_areFiveAtMost() {
         Input height = Input.of("height", Measure.NUMBER, (job, factor) -> {

@@ -84,7 +84,7 @@ class RainTest {
         assertThat(dates.criticalWaits()).extracting(Wait::title).containsExactly("Outgas", "Cure");
     }
 
-    /** Without dates in dry weather, or with rain on every day a window could be kept, nothing moves: the reasons are those of the plan. */
+    /** Without dates in dry weather nothing moves. */
     @Test
     void ifItRains_withoutDates_movesNothing() {
         Network never = JOB.with(Link.of("wash", "install").atLeast(Span.elapsed(Read.time("3 h"))).atMost(Span.elapsed(Read.time("2 h"))));
@@ -94,9 +94,9 @@ class RainTest {
         assertThat(effect.delay()).isZero();
     }
 
-    /** A hand-over that must follow within a day of the print, while the wall is wet for a week: dates when dry, none when it rains. */
+    /** A wall that is wet for 500 days: the mixing waits as well, since spreading must follow within an hour. */
     @Test
-    void ifItRains_windowThatRainBreaks_hasNoDatesThen() {
+    void ifItRains_longDrying_movesTheWindowAsAWhole() {
         Network network = Network.on(WorkCalendar.weekdays(ZONE), MONDAY)
                 .with(work("mix", "1 h").notBefore(MONDAY))
                 .with(work("spread", "1 h").outdoors())
@@ -106,6 +106,7 @@ class RainTest {
         assertThat(dry.handOver()).isEqualTo(MONDAY.plusHours(2));
         RainEffect effect = dry.ifItRains(LocalDate.of(2026, 6, 1));
         assertThat(effect.then().isPossible()).isTrue();
+        assertThat(effect.moves()).extracting(Move::activity).containsExactly("mix", "spread");
         assertThat(effect.delay()).isGreaterThan(Duration.ofDays(500));
     }
 
