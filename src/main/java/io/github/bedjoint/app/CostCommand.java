@@ -5,6 +5,7 @@ import io.github.bedjoint.drawing.JobPage;
 import io.github.bedjoint.job.Alternatives;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobRanges;
@@ -98,6 +99,11 @@ final class CostCommand implements Callable<Integer> {
     @Option(names = "--alternatives", description = "Print below the sheet what the job would cost in other ways.")
     private boolean alternatives;
 
+    @Option(
+            names = "--one-more",
+            description = "Plan again and say what one more hour, metre or centimetre of roll, or a millimetre less overlap would change: below the sheet, in the JSON, on the shop's page.")
+    private boolean oneMore;
+
     @Option(names = "--lines", description = "One JSON job a line in, one JSON answer a line out, errors as answers, in order.")
     private boolean lines;
 
@@ -122,25 +128,26 @@ final class CostCommand implements Callable<Integer> {
         if (figure != null && format == Format.HTML) {
             return complain("--show-working is not for --format html: the page holds every working, folded under its figure.");
         }
+        if (oneMore && lines) {
+            return complain("--one-more is not for --lines: a job is planned many times for it.");
+        }
         if (answers != null && !lines) {
             return complain("--answers needs --lines: a single result goes to standard output.");
         }
-        JobCost cost;
-        Optional<RiskResult> sure;
-        String others;
         try {
-            if (lines) {
-                return lines();
-            }
-            JobDocument document = JobFile.document(reader());
-            cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
-            sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
-            others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
+            return lines ? lines() : one(JobFile.document(reader()));
         } catch (RefusedException e) {
             return complain(e.getMessage());
         } catch (IOException e) {
             return complain(Input.complaint(e));
         }
+    }
+
+    private int one(JobDocument document) throws IOException {
+        JobCost cost = Progress.during(err, "costing", () -> JobCost.of(document.job()));
+        Optional<RiskResult> sure = Progress.during(err, "costing simulated jobs", () -> document.ranges().map(JobRanges::run));
+        String others = alternatives ? Progress.during(err, "costing alternatives", () -> alternatives(document.job())) : "";
+        Optional<OneMore> more = oneMore && cost.isPriced() ? Optional.of(OneMore.of(cost)) : Optional.empty();
         Optional<Working> working = Optional.empty();
         if (figure != null) {
             working = figure.equals(ALL) ? Optional.of(cost.working()) : cost.working(figure);
@@ -148,7 +155,9 @@ final class CostCommand implements Callable<Integer> {
                 return complain("This job has no figure '" + figure + "'. It has: " + String.join(", ", figures(cost.working())) + ".");
             }
         }
-        print(cost, sure, others, working);
+        Optional<Working> shown = working;
+        out.print(Progress.during(err, more.isPresent() ? "planning with one more of each" : "writing", () -> printed(cost, sure, others, more, shown)));
+        out.flush();
         if (!cost.isPossible()) {
             err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
             return Main.IMPOSSIBLE;
@@ -178,34 +187,39 @@ final class CostCommand implements Callable<Integer> {
         return new InputStreamReader(bytes, StandardCharsets.UTF_8.newDecoder());
     }
 
-    private void print(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
-        switch (format) {
+    private String printed(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
+        return switch (format) {
             case JSON -> {
                 JobResult result = JobResult.of(cost).withUnits(units);
                 result = sure.map(result::withRanges).orElse(result);
-                out.print(working.map(result::withWorking).orElse(result));
+                result = more.map(result::withOneMore).orElse(result);
+                yield working.map(result::withWorking).orElse(result).toString();
             }
             case HTML -> {
                 JobPage page = JobPage.of(cost).withUnits(units).withCopy(copy == null ? Copy.SHOP : copy);
-                out.print(sure.map(page::withRanges).orElse(page));
+                page = sure.map(page::withRanges).orElse(page);
+                yield more.map(page::withOneMore).orElse(page).toString();
             }
-            case CUTS -> out.print(JobTables.cuts(cost, units));
-            case PRINTS -> out.print(JobTables.prints(cost, units));
-            case PRICES -> out.print(cost.isPriced() ? JobTables.prices(cost, units) : "");
-            case TEXT -> text(cost, sure, others, working);
-        }
-        out.flush();
+            case CUTS -> JobTables.cuts(cost, units);
+            case PRINTS -> JobTables.prints(cost, units);
+            case PRICES -> cost.isPriced() ? JobTables.prices(cost, units) : "";
+            case TEXT -> text(cost, sure, others, more, working);
+        };
     }
 
-    private void text(JobCost cost, Optional<RiskResult> sure, String others, Optional<Working> working) {
+    private String text(JobCost cost, Optional<RiskResult> sure, String others, Optional<OneMore> more, Optional<Working> working) {
         if (working.isPresent() && !ALL.equals(figure)) {
-            out.print(working.get().text(units));
-            return;
+            return working.get().text(units);
         }
-        out.print(new JobSheet(cost, units).text());
-        sure.ifPresent(risk -> out.print(new RiskSheet(risk, units).text()));
-        out.print(others);
-        working.ifPresent(all -> out.print("\nWORKING\n" + all.text(units)));
+        StringBuilder text = new StringBuilder(new JobSheet(cost, units).text());
+        sure.ifPresent(risk -> text.append(new RiskSheet(risk, units).text()));
+        text.append(others);
+        more.ifPresent(effects -> {
+            text.append("\nONE MORE\n");
+            effects.lines(units).forEach(line -> Paragraph.add(text, "  ", "    ", line));
+        });
+        working.ifPresent(all -> text.append("\nWORKING\n").append(all.text(units)));
+        return text.toString();
     }
 
     private static String alternatives(Job job) {

@@ -16,6 +16,7 @@ import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Measure;
@@ -30,8 +31,6 @@ import org.joda.money.Money;
 
 /** The sheet of a job as plain text: summary first, then walls, panels, rolls, hours, dates, price, verdicts and cautions. */
 final class JobSheet {
-    private static final int WIDTH = 100;
-
     private final JobCost cost;
     private final UnitStyle style;
     private final StringBuilder out = new StringBuilder();
@@ -56,6 +55,8 @@ final class JobSheet {
             orders(LineKind.FILM);
             cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
                     paragraph("  ", "    ", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
+            heading("WHY THESE ROLLS");
+            cost.rollReasons(style).lines().forEach(line -> paragraph("  ", "    ", line));
             account();
             cost.laminate().ifPresent(this::laminate);
             hours();
@@ -163,6 +164,7 @@ final class JobSheet {
         rows.row("film opened", area(opened), "100.0 %").print(out);
         out.append("  Yield ").append(Print.fixed(100 * cost.waste().filmYield().share(), 1)).append(" %, without kept remnants ")
                 .append(Print.fixed(100 * cost.waste().filmYield().netShare(), 1)).append(" %\n");
+        paragraph("  ", "    ", "Biggest first: " + WasteShares.of(cost.waste()));
     }
 
     private void laminate(LaminatePlan laminate) {
@@ -233,15 +235,7 @@ final class JobSheet {
     }
 
     private void paragraph(String first, String next, String text) {
-        StringBuilder line = new StringBuilder(first);
-        for (String word : text.split(" ")) {
-            if (line.length() + word.length() > WIDTH) {
-                out.append(line.toString().stripTrailing()).append('\n');
-                line = new StringBuilder(next);
-            }
-            line.append(word).append(' ');
-        }
-        out.append(line.toString().stripTrailing()).append('\n');
+        Paragraph.add(out, first, next, text);
     }
 
     private String area(Number m2) {

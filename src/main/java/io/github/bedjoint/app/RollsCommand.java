@@ -5,13 +5,16 @@ import io.github.bedjoint.jobfile.PlanResult;
 import io.github.bedjoint.jobfile.StockList;
 import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.RollPlanner;
-import io.github.bedjoint.rolls.Shortage;
+import io.github.bedjoint.rolls.RollReasons;
+import io.github.bedjoint.rolls.WastePart;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
@@ -21,8 +24,10 @@ import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.Locale;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -57,6 +62,7 @@ final class RollsCommand implements Callable<Integer> {
     }
 
     private static final Range LOST = Range.closed(0, 100);
+    private static final long CENTIMETRE = Steps.PER_METRE / 100;
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -91,6 +97,9 @@ final class RollsCommand implements Callable<Integer> {
     @Option(names = "--one-lot", description = "All pieces of a group from rolls of one lot.")
     private boolean oneLot;
 
+    @Option(names = "--one-more", description = "Plan again with rolls a centimetre longer, and say how much longer they must be to save anything.")
+    private boolean oneMore;
+
     @Option(names = "--work", paramLabel = "STEPS", description = "Counted steps after which the search ends (default: ${DEFAULT-VALUE}).")
     private long work = RollPlanner.DEFAULT_WORK;
 
@@ -103,12 +112,14 @@ final class RollsCommand implements Callable<Integer> {
     public Integer call() {
         StockList rolls;
         RollPlan plan;
+        Optional<LongerRolls> longer;
         try {
             rolls = StockList.parse(Input.text(stock));
             CuttingTerms terms = new CuttingTerms(
                     steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY, kind);
             RollPlanner planner = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work);
             plan = Progress.during(err, "planning the rolls", () -> planner.plan(CutList.parse(Input.text(cuts)), rolls.stock()));
+            longer = oneMore ? Optional.of(Progress.during(err, "planning longer rolls", () -> LongerRolls.of(plan, CENTIMETRE))) : Optional.empty();
         } catch (RefusedException e) {
             err.println(e.getMessage());
             return Main.BAD_INPUT;
@@ -116,7 +127,7 @@ final class RollsCommand implements Callable<Integer> {
             err.println(Input.complaint(e));
             return Main.BAD_INPUT;
         }
-        PlanResult result = new PlanResult(plan, rolls);
+        PlanResult result = new PlanResult(plan, rolls, longer);
         switch (format) {
             case JSON -> out.print(result.json());
             case CSV -> out.print(result.csv());
@@ -124,7 +135,7 @@ final class RollsCommand implements Callable<Integer> {
         }
         out.flush();
         if (!plan.isFeasible()) {
-            plan.shortages().forEach(shortage -> err.println("There is no plan: " + words(shortage)));
+            reasons(result).lines().forEach(err::println);
             return Main.IMPOSSIBLE;
         }
         return Main.FINE;
@@ -148,8 +159,41 @@ final class RollsCommand implements Callable<Integer> {
             places(text, plan);
             text.append(Print.count(plan.rolls().size(), "roll")).append(", ").append(result.stock().amount(plan.cost()));
             text.append(plan.isProven() ? ", proven the cheapest" : ", no plan costs less than " + result.stock().amount(plan.lowerBound())).append('\n');
+            text.append("\nWHY THESE ROLLS\n");
+            reasons(result).lines().forEach(line -> Paragraph.add(text, "  ", "    ", line));
+            waste(text, plan);
         }
+        result.longer().ifPresent(saved -> {
+            text.append("\nONE MORE CENTIMETRE OF ROLL\n");
+            saved.lines(units, result.stock()::amount).forEach(line -> Paragraph.add(text, "  ", "    ", line));
+        });
         return text.toString();
+    }
+
+    private RollReasons reasons(PlanResult result) {
+        return RollReasons.of(result.plan(), units, result.stock()::amount);
+    }
+
+    /** A row for each roll and one for all, a column for each part that occurs, the biggest first. */
+    private static void waste(StringBuilder text, RollPlan plan) {
+        text.append("\nWHERE THE WASTE IS, IN SHARES OF THE FILM OPENED\n");
+        WasteShares all = WasteShares.of(plan);
+        List<WastePart> parts = List.copyOf(all.partsM2().keySet());
+        Columns rows = new Columns("  ", "lr" + "r".repeat(parts.size()));
+        rows.row(row("", "not panels", parts.stream().map(WastePart::title)));
+        for (WasteShares shares : WasteShares.ofEachRoll(plan)) {
+            rows.row(row(shares.of(), percent(shares.share()), parts.stream().map(part -> percent(shares.share(part)))));
+        }
+        rows.row(row(all.of(), percent(all.share()), parts.stream().map(part -> percent(all.share(part)))));
+        rows.print(text);
+    }
+
+    private static String[] row(String first, String second, Stream<String> rest) {
+        return Stream.concat(Stream.of(first, second), rest).toArray(String[]::new);
+    }
+
+    private static String percent(double share) {
+        return Print.fixed(100 * share, 1) + " %";
     }
 
     /** Where the pieces lie on rolls that hold some side by side or turned. */
@@ -175,12 +219,6 @@ final class RollsCommand implements Callable<Integer> {
             case GUILLOTINE -> "cuts from edge to edge (cross cuts, slits, cross cuts):";
             case FREE -> "cuts that stop inside the film:";
         };
-    }
-
-    private String words(Shortage shortage) {
-        String cut = shortage.cutId().isEmpty() ? "all panels together" : "panel " + shortage.cutId();
-        return cut + ", " + shortage.reason().toString().toLowerCase(Locale.ROOT).replace('_', ' ') + ": needs " + cut(shortage.neededSteps())
-                + ", there is " + cut(shortage.availableSteps());
     }
 
     private String cut(long steps) {

@@ -21,12 +21,13 @@ final class Findings {
     static Optional<String> alike(Problem problem, List<FittedPace> paces, double condition) {
         int worst = 0;
         for (int j = 0; j < paces.size(); j++) {
-            if (paces.get(j).inflation() > paces.get(worst).inflation()) {
+            // What is not a number is worse than any.
+            if (Double.compare(paces.get(j).inflation(), paces.get(worst).inflation()) > 0) {
                 worst = j;
             }
         }
         double inflation = paces.get(worst).inflation();
-        // The comparison this way round also refuses what is not a number.
+        // Less than, so that what is not a number is refused.
         if (inflation < HOPELESS_INFLATION && condition < HOPELESS_CONDITION || paces.size() == 1) {
             return Optional.empty();
         }

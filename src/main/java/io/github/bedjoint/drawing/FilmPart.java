@@ -12,6 +12,7 @@ import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
@@ -42,12 +43,15 @@ final class FilmPart {
         if (page.copy.hasCosts()) {
             cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
                     page.out.element("p", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
+            page.out.element("h3", "Why these rolls");
+            page.list(cost.rollReasons(page.style).lines());
         }
         page.out.open("div", "class", "side").open("div", "class", "keep");
         page.narrow(Drawing.waste(cost.waste(), page.style));
         page.out.close().open("div", "class", "grow");
         page.out.element("p", "Yield " + Print.fixed(100 * cost.waste().filmYield().share(), 1) + " %, without kept remnants " + Print.fixed(100 * cost.waste().filmYield().netShare(), 1)
                 + " %; roll utilisation " + Print.fixed(100 * cost.waste().utilisation(), 1) + " %.");
+        page.out.element("p", "Biggest first: " + WasteShares.of(cost.waste()) + ".");
         page.fold(cost.waste().working());
         page.out.close().close();
         cost.laminate().ifPresent(this::laminate);

@@ -1,6 +1,7 @@
 package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.risk.Outcome;
 import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.schedule.Timetable;
@@ -28,12 +29,14 @@ public final class JobPage {
     private final UnitStyle style;
     private final Copy copy;
     private final @Nullable RiskResult risk;
+    private final @Nullable OneMore oneMore;
 
-    private JobPage(JobCost cost, UnitStyle style, Copy copy, @Nullable RiskResult risk) {
+    private JobPage(JobCost cost, UnitStyle style, Copy copy, @Nullable RiskResult risk, @Nullable OneMore oneMore) {
         this.cost = cost;
         this.style = style;
         this.copy = copy;
         this.risk = risk;
+        this.oneMore = oneMore;
     }
 
     /**
@@ -43,7 +46,7 @@ public final class JobPage {
      * @return the page for the shop in metric units
      */
     public static JobPage of(JobCost cost) {
-        return new JobPage(cost, UnitStyle.METRIC, Copy.SHOP, null);
+        return new JobPage(cost, UnitStyle.METRIC, Copy.SHOP, null, null);
     }
 
     /**
@@ -53,7 +56,7 @@ public final class JobPage {
      * @return a new page
      */
     public JobPage withUnits(UnitStyle other) {
-        return new JobPage(cost, other, copy, risk);
+        return new JobPage(cost, other, copy, risk, oneMore);
     }
 
     /**
@@ -63,7 +66,7 @@ public final class JobPage {
      * @return a new page
      */
     public JobPage withCopy(Copy other) {
-        return new JobPage(cost, style, other, risk);
+        return new JobPage(cost, style, other, risk, oneMore);
     }
 
     /**
@@ -73,7 +76,17 @@ public final class JobPage {
      * @return a new page
      */
     public JobPage withRanges(RiskResult spread) {
-        return new JobPage(cost, style, copy, spread);
+        return new JobPage(cost, style, copy, spread, oneMore);
+    }
+
+    /**
+     * The same with what one more of something would change, for those who may see costs.
+     *
+     * @param effects the effects on this job, which is planned again for them
+     * @return a new page
+     */
+    public JobPage withOneMore(OneMore effects) {
+        return new JobPage(cost, style, copy, risk, effects);
     }
 
     /**
@@ -116,9 +129,18 @@ public final class JobPage {
         if (copy.hasPrice()) {
             new MoneyPart(page).write();
         }
+        if (oneMore != null && copy.hasCosts()) {
+            oneMore(page, oneMore);
+        }
         if (risk != null && hasSpread()) {
             new SpreadPart(page, risk).write();
         }
+    }
+
+    private void oneMore(PageWriter page, OneMore effects) {
+        page.section("more", "One more");
+        page.list(effects.lines(style));
+        page.end();
     }
 
     /** Not where nothing could be simulated, and not for the customer. */
@@ -152,6 +174,9 @@ public final class JobPage {
         }
         if (cost.isPriced() && copy.hasPrice()) {
             parts.put("price", "Price");
+        }
+        if (cost.isPriced() && oneMore != null && copy.hasCosts()) {
+            parts.put("more", "One more");
         }
         if (cost.isPriced() && hasSpread()) {
             parts.put("sure", "How sure");

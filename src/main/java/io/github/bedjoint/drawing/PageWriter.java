@@ -90,6 +90,13 @@ final class PageWriter {
         return new Table(this, caption, heads);
     }
 
+    /** Sentences, one to a point. */
+    void list(List<String> lines) {
+        out.open("ul");
+        lines.forEach(line -> out.element("li", line));
+        out.close();
+    }
+
     String area(double m2) {
         return BarSketch.area(m2, style);
     }

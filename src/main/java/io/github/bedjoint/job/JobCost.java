@@ -7,6 +7,7 @@ import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollReasons;
 import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
@@ -132,6 +133,22 @@ public final class JobCost implements Explained {
      */
     public RollPlan filmPlan() {
         return there(plan.film(), "roll plan");
+    }
+
+    /**
+     * Why the film plan opens the rolls it opens, from its certificate.
+     *
+     * @param style the reader's units
+     * @return the reasons, in the job's currency
+     * @throws IllegalStateException if there is no roll plan; see {@link #reasons()}
+     */
+    public RollReasons rollReasons(UnitStyle style) {
+        return RollReasons.of(filmPlan(), style, this::amount);
+    }
+
+    /** An amount of minor units in the job's currency. */
+    String amount(long minor) {
+        return Money.ofMinor(job.rules().currency(), minor).toString();
     }
 
     /**

@@ -93,7 +93,7 @@ final class JobVerdicts {
             }
         }
         verdicts.addAll(hires());
-        if (job.siteRate().isEmpty() || job.productionRate().isEmpty()) {
+        if (job.siteRate().isEmpty()) {
             verdicts.add(new Verdict(Verdict.Level.CAUTION, "price: labour", "hours are worked out but not charged, since the job gives no"
                     + " hourly rates", Source.shop("rates given with the job")));
         }

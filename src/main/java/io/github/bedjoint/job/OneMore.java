@@ -6,6 +6,7 @@ import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.price.PriceEffect;
 import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.units.Door;
@@ -23,9 +24,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.apache.commons.lang3.StringUtils;
 
 /** What one more hour, one more metre or one more roll does to the price of a job that is costed. Immutable. */
 public final class OneMore {
+    private static final long CENTIMETRE = Steps.PER_METRE / 100;
+
     private final JobCost cost;
 
     private OneMore(JobCost cost) {
@@ -104,6 +108,41 @@ public final class OneMore {
         return after.isFeasible()
                 ? Optional.of(new PriceEffect("one more panel of " + Print.cut(steps, UnitStyle.METRIC), cost.price(), price(RollOrder.counts(after))))
                 : Optional.empty();
+    }
+
+    /**
+     * What film rolls longer by a centimetre would save, and how much longer they must be until a cheaper roll plan comes, for the panels as
+     * they are.
+     *
+     * @return planned again when asked
+     */
+    public LongerRolls longerRolls() {
+        return LongerRolls.of(cost.filmPlan(), CENTIMETRE);
+    }
+
+    /**
+     * What an overlap smaller by a millimetre would change, and how much smaller it must be until the film rolls cost less.
+     *
+     * @return planned again when asked
+     */
+    public LessOverlap lessOverlap() {
+        return LessOverlap.of(cost, Door.of(1, ShopUnits.MILLIMETRE));
+    }
+
+    /**
+     * All of it in words: an hour, a metre of film, longer rolls, a smaller overlap. The job is planned again for it, up to some dozen times.
+     *
+     * @param style the reader's units
+     * @return one thought each
+     */
+    public List<String> lines(UnitStyle style) {
+        List<String> lines = new ArrayList<>();
+        siteHour().ifPresent(effect -> lines.add(effect + "."));
+        shopHour().ifPresent(effect -> lines.add(effect + "."));
+        film(Door.of(1, ShopUnits.METRE)).ifPresent(effect -> lines.add(effect + "."));
+        lines.addAll(longerRolls().lines(style, cost::amount));
+        lines.addAll(lessOverlap().lines(style));
+        return lines.stream().map(StringUtils::capitalize).toList();
     }
 
     private PriceBuildUp price(Map<String, Integer> film) {

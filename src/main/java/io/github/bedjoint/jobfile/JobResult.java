@@ -2,6 +2,7 @@ package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.risk.RiskResult;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Working;
@@ -23,12 +24,14 @@ public final class JobResult {
     private final UnitStyle style;
     private final @Nullable Working working;
     private final @Nullable RiskResult spread;
+    private final @Nullable OneMore oneMore;
 
-    private JobResult(JobCost cost, UnitStyle style, @Nullable Working working, @Nullable RiskResult spread) {
+    private JobResult(JobCost cost, UnitStyle style, @Nullable Working working, @Nullable RiskResult spread, @Nullable OneMore oneMore) {
         this.cost = cost;
         this.style = style;
         this.working = working;
         this.spread = spread;
+        this.oneMore = oneMore;
     }
 
     /**
@@ -38,7 +41,7 @@ public final class JobResult {
      * @return the result
      */
     public static JobResult of(JobCost cost) {
-        return new JobResult(cost, UnitStyle.METRIC, null, null);
+        return new JobResult(cost, UnitStyle.METRIC, null, null, null);
     }
 
     /**
@@ -59,7 +62,7 @@ public final class JobResult {
      * @return a new result
      */
     public JobResult withUnits(UnitStyle other) {
-        return new JobResult(cost, other, working, spread);
+        return new JobResult(cost, other, working, spread, oneMore);
     }
 
     /**
@@ -69,7 +72,7 @@ public final class JobResult {
      * @return a new result
      */
     public JobResult withWorking(Working shown) {
-        return new JobResult(cost, style, shown, spread);
+        return new JobResult(cost, style, shown, spread, oneMore);
     }
 
     /**
@@ -79,7 +82,17 @@ public final class JobResult {
      * @return a new result
      */
     public JobResult withRanges(RiskResult result) {
-        return new JobResult(cost, style, working, result);
+        return new JobResult(cost, style, working, result, oneMore);
+    }
+
+    /**
+     * The same with what one more hour, metre or centimetre of roll and a smaller overlap would change, in the field {@code oneMore}.
+     *
+     * @param effects the effects on this job, which is planned again for them
+     * @return a new result
+     */
+    public JobResult withOneMore(OneMore effects) {
+        return new JobResult(cost, style, working, spread, effects);
     }
 
     /**
@@ -110,6 +123,9 @@ public final class JobResult {
         if (spread != null) {
             json.writeFieldName("ranges");
             new RangesWriter(json).write(spread);
+        }
+        if (oneMore != null) {
+            new OneMoreWriter(json, style).write(Objects.requireNonNull(oneMore), cost.job().rules().currency());
         }
         if (working != null) {
             json.writeFieldName("working");

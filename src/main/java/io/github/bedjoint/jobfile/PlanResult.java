@@ -2,33 +2,51 @@ package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.bedjoint.rolls.Certificate;
+import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.LotBound;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.PriceList;
 import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollReasons;
 import io.github.bedjoint.rolls.Shortage;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Writes a roll plan of a plain cut list as JSON or as a table. Lengths are in metres, costs as numbers in the currency of the stock
  * list.
  *
- * @param plan  the plan
- * @param stock the stock list it was made from, for its currency
+ * @param plan   the plan
+ * @param stock  the stock list it was made from, for its currency
+ * @param longer what longer rolls would save, or empty
  */
-public record PlanResult(RollPlan plan, StockList stock) {
+public record PlanResult(RollPlan plan, StockList stock, Optional<LongerRolls> longer) {
 
     /**
-     * The plan as JSON: {@code feasible, cost, lowerBound, proven, certificate, rolls[] {stock, cuts, pieces[], places[],
-     * used, remnant}, shortages[]}. The places are those of the pieces, one for one: where each starts behind the lead and from the left edge,
-     * how far it reaches, and whether it is turned.
+     * A plan without what longer rolls would save.
+     *
+     * @param plan  the plan
+     * @param stock the stock list it was made from, for its currency
+     */
+    public PlanResult(RollPlan plan, StockList stock) {
+        this(plan, stock, Optional.empty());
+    }
+
+    /**
+     * The plan as JSON: {@code feasible, cost, lowerBound, proven, reasons[], waste {share, parts {}}, certificate, rolls[] {stock, cuts,
+     * pieces[], places[], used, remnant, waste}, shortages[], longerRolls {moreM, cost, costByPrices, rate, savesFromM, savesFromCost, least,
+     * lines[]}}. The
+     * places are those of the pieces, one for one: where each starts behind the lead and from the left edge, how far it reaches, and whether it
+     * is turned. Reasons are sentences in metric units; waste is what is not panels, as shares of the film opened.
      *
      * @return the text, ended by a line feed
      */
@@ -54,8 +72,15 @@ public record PlanResult(RollPlan plan, StockList stock) {
         }
         json.writeStringField("stop", Fields.word(plan.stop()));
         json.writeStringField("unit", "m");
+        ReasonsWriter reasons = new ReasonsWriter(json);
+        reasons.lines("reasons", RollReasons.of(plan, UnitStyle.METRIC, stock::amount).lines());
+        if (plan.isFeasible()) {
+            reasons.waste(WasteShares.of(plan));
+        }
+        List<WasteShares> waste = WasteShares.ofEachRoll(plan);
         json.writeArrayFieldStart("rolls");
-        for (OpenedRoll roll : plan.rolls()) {
+        for (int i = 0; i < waste.size(); i++) {
+            OpenedRoll roll = plan.rolls().get(i);
             json.writeStartObject();
             json.writeStringField("stock", roll.stockId());
             json.writeStringField("cuts", Fields.word(roll.cuts()));
@@ -77,6 +102,7 @@ public record PlanResult(RollPlan plan, StockList stock) {
             json.writeEndArray();
             json.writeNumberField("used", Steps.toM(roll.usedSteps()));
             json.writeNumberField("remnant", Steps.toM(roll.remnantSteps()));
+            reasons.waste(waste.get(i));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -90,6 +116,9 @@ public record PlanResult(RollPlan plan, StockList stock) {
             json.writeEndObject();
         }
         json.writeEndArray();
+        if (longer.isPresent()) {
+            reasons.longer(longer.get(), longer.get().lines(UnitStyle.METRIC, stock::amount), this::amount);
+        }
         json.writeFieldName("certificate");
         certificate(json, plan.certificate());
         json.writeEndObject();

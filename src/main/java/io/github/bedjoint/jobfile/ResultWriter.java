@@ -16,6 +16,7 @@ import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.WastePart;
+import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.survey.AreaUncertainty;
 import io.github.bedjoint.survey.WallAreas;
@@ -184,6 +185,9 @@ final class ResultWriter {
         json.writeBooleanField("proven", cost.filmPlan().isProven());
         money("cost", minor(cost.filmPlan().cost()));
         money("lowerBound", minor(cost.filmPlan().lowerBound()));
+        ReasonsWriter reasons = new ReasonsWriter(json);
+        reasons.lines("reasons", cost.rollReasons(style).lines());
+        reasons.waste(WasteShares.of(cost.waste()));
         json.writeObjectFieldStart("accountM2");
         for (Map.Entry<WastePart, Double> part : cost.waste().partsM2().entrySet()) {
             json.writeNumberField(Fields.word(part.getKey()), part.getValue());

@@ -129,7 +129,7 @@ public final class SiteDays implements Explained {
 
     @Override
     public Working working() {
-        return isPossible() && leftS > 0
+        return leftS > 0
                 ? Working.of(DAYS, days, elapsedS, day.shiftS(), setUpElapsedS, day.travelWithinS())
                 : Working.group(DAYS.title(), java.util.List.of()).noting(reason().orElse("There is no work on site."));
     }

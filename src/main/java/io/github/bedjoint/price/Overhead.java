@@ -121,18 +121,8 @@ public final class Overhead {
         return rate;
     }
 
-    /**
-     * The rate by the person-hour.
-     *
-     * @return the rate, or null when a share is used
-     */
-
     BigDecimal of(BigDecimal direct, BigDecimal labour, double labourS) {
-        return switch (basis) {
-            case DIRECT_COST -> share.multiply(direct);
-            case LABOUR_COST -> share.multiply(labour);
-            case HOURS -> rate == null ? BigDecimal.ZERO : rate.cost(labourS);
-        };
+        return rate != null ? rate.cost(labourS) : share.multiply(basis == Basis.DIRECT_COST ? direct : labour);
     }
 
     Working working(BigDecimal overhead, BigDecimal direct, BigDecimal labour, double labourS) {

@@ -62,7 +62,7 @@ final class PriceInputs {
     }
 
     static Bound rate(Job job, boolean onSite) {
-        if (job.siteRate().isEmpty() || job.productionRate().isEmpty()) {
+        if (job.siteRate().isEmpty()) {
             throw absent("labour rates", job.name());
         }
         return Bound.of(Measure.MONEY, AMOUNT, (draft, value) ->

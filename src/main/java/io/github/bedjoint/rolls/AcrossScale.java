@@ -45,6 +45,11 @@ public record AcrossScale(List<Long> from, List<Long> counts, List<Long> most) {
         return new AcrossScale(List.of(), List.of(), Collections.nCopies(stockRows, 0L));
     }
 
+    /** Whether it is the scale of panels in a line, or none at all. */
+    boolean isInLine() {
+        return from.isEmpty() || equals(oneAcross(most.size()));
+    }
+
     /** What a panel counts that reaches so far across. */
     long count(long across) {
         int at = Collections.binarySearch(from, across);

@@ -88,6 +88,9 @@ final class BoundCheck {
             lists.add(new PackingCheck.Prices(certificate.priceLists().get(q).prices(), held.get(q)));
         }
         for (List<List<Integer>> counts : certificate.exhausted()) {
+            if (!isComplete(counts)) {
+                return PlanChecker.Verdict.no("counts " + counts + " do not reach every stock row and remnant");
+            }
             long[] count = new long[types.size()];
             for (int t = 0; t < count.length; t++) {
                 count[t] = counts.get(types.get(t).row()).get(types.get(t).level());
@@ -106,6 +109,9 @@ final class BoundCheck {
     private String take(PriceList list) {
         if (list.prices().size() != cuts.size()) {
             return "a price list has " + list.prices().size() + " prices for " + cuts.size() + " cuts";
+        }
+        if (!isComplete(list.held())) {
+            return "a price list does not reach every stock row and remnant";
         }
         AcrossCheck across = new AcrossCheck(cuts, terms, list.across());
         if (!across.isWellFormed(stockRows)) {
@@ -137,6 +143,10 @@ final class BoundCheck {
         held.add(most);
         needed.add(sum);
         return "";
+    }
+
+    private boolean isComplete(List<? extends List<?>> numbers) {
+        return types.stream().allMatch(t -> t.row() < numbers.size() && t.level() < numbers.get(t.row()).size());
     }
 
     /** Looks for counts within the budget that nothing forbids; types before {@code t} are decided. */

@@ -76,8 +76,9 @@ final class HeldCheck {
             int a = 0;
             int b = 0;
             long dearest = -1;
-            while (a < count || b < count) {
-                boolean old = b == count || a < count && length[a] <= length[b] + panel.length();
+            // The panel lengthens what it is added to, so that b never passes a.
+            while (b < count) {
+                boolean old = a < count && length[a] <= length[b] + panel.length();
                 long l = old ? length[a] : length[b] + panel.length();
                 long p = old ? price[a++] : price[b++] + panel.price();
                 if (l <= room && p > dearest && p + (room - l) * panel.price() / panel.length() > most) {

@@ -96,7 +96,7 @@ final class PackingCheck {
         if (need == 0) {
             return true;
         }
-        if (need > roomFrom[roll] || roll == room.length || steps >= MAX_STEPS) {
+        if (need > roomFrom[roll] || steps >= MAX_STEPS) {
             return false;
         }
         steps += (long) left.length * (price.size() + 1);

@@ -161,7 +161,7 @@ final class OpenHours {
         return i < 0 ? begin : Math.min(second, known.closes()[i] - 1);
     }
 
-    /** The first moment, not before another, from which a length fits into one stretch. */
+    /** The first moment, not before another, from which a length above 0 fits into one stretch. */
     long fits(long second, long length) {
         OpenDays known = to(second);
         long found = fits(known, second, length);
@@ -175,7 +175,7 @@ final class OpenHours {
     private static long fits(OpenDays known, long second, long length) {
         for (int i = Math.max(0, known.startedAt(second)); i < known.opens().length; i++) {
             long start = Math.max(second, known.opens()[i]);
-            if (start < known.closes()[i] && start + length <= known.closes()[i]) {
+            if (start + length <= known.closes()[i]) {
                 return start;
             }
         }

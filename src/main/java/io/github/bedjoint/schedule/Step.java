@@ -50,11 +50,6 @@ final class Step {
                 : hours.lastOpen(Math.min(startBy, hours.lastWithin(endBy, length)));
     }
 
-    /** How much later one start is than another, on the clock of this activity. */
-    long between(long early, long late) {
-        return shift ? hours.worked(late) - hours.worked(early) : late - early;
-    }
-
     /** A moment on the clock of this activity. */
     long clock(long moment) {
         return shift ? hours.worked(moment) : moment;

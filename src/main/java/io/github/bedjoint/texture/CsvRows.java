@@ -71,7 +71,7 @@ final class CsvRows implements HeightRows {
 
     /** Passes over the three bytes that some programs put before UTF-8. */
     private void skipMark() throws IOException {
-        if (peek() == (byte) 0xEF) {
+        if (peek() == 0xEF) {
             for (int i = 0; i < 3; i++) {
                 get();
             }
@@ -223,7 +223,8 @@ final class CsvRows implements HeightRows {
                 return END;
             }
         }
-        return buffer[at];
+        // A byte of ones is not the end of the file.
+        return buffer[at] & 0xFF;
     }
 
     private int get() throws IOException {

@@ -39,6 +39,16 @@ class HtmlFormatTest {
     }
 
     @Test
+    void cost_oneMore_isForThoseWhoSeeCosts() {
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--one-more")).isZero();
+        assertThat(printed()).contains("<h3>Why these rolls</h3>", "Counting all panels gives 6.", "Biggest first: all film, 35.1 % not used", "href=\"#more\"",
+                "<li>Every roll 10.0 mm longer");
+        out.reset();
+        assertThat(run("cost", "docs/jobs/brick-front.json", "--format", "html", "--one-more", "--copy", "crew")).isZero();
+        assertThat(printed()).contains("Biggest first").doesNotContain("Why these rolls", "longer at the same price");
+    }
+
+    @Test
     void cost_copyWithoutHtml_isRefused() {
         assertThat(run("cost", "docs/jobs/brick-front.json", "--copy", "crew")).isEqualTo(2);
         assertThat(printed()).isEmpty();

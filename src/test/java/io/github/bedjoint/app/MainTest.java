@@ -116,6 +116,18 @@ class MainTest {
         assertThat(JsonTree.at(JsonTree.parse(run.out()), "working.id")).isEqualTo("rolls.yield");
     }
 
+    /** The sheet always says why; what is planned again for it comes only where it is asked for, and changes nothing above it. */
+    @Test
+    void cost_oneMore_printsBelowTheSheet() {
+        Run plain = run("cost", BRICK.toString());
+        assertThat(plain.out()).contains("\nWHY THESE ROLLS\n  Counting all panels gives 6.", "Biggest first: all film, 35.1 % not used: cut out over openings 13.2 %")
+                .doesNotContain("ONE MORE");
+        Run more = run("cost", BRICK.toString(), "--one-more");
+        assertThat(more.code()).isZero();
+        assertThat(more.out()).startsWith(plain.out()).contains("\nONE MORE\n  One more hour on site: cost EUR 62.37", "  Every roll 10.0 mm longer", "  Overlap of 19.0 mm in place of 20.0 mm");
+        assertRefused(run("cost", BRICK.toString(), "--one-more", "--lines"));
+    }
+
     @Test
     void cost_unknownFigure_isRefusedWithTheNames() {
         Run run = run("cost", BRICK.toString(), "--show-working", "rolls.yeild");

@@ -1,10 +1,12 @@
 package io.github.bedjoint.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.units.CsvTable;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -78,5 +80,27 @@ class LeastSquaresTest {
         assertThat(worst).as("digits of coefficients").isGreaterThanOrEqualTo(ofCoefficients);
         assertThat(worstError).as("digits of standard errors").isGreaterThanOrEqualTo(ofErrors);
         assertThat(digits(deviation, certified.get(0).number("residual_sd"))).as("digits of the deviation").isGreaterThanOrEqualTo(ofDeviation);
+    }
+
+    /**
+     * Rows (1, 2, 0), (0, 3, 3), (1, 3, 0) and times 6, 3, 0. Without a limit the second is negative. With the second at zero the first is the mean of 6 and 0, 3, and the
+     * third 3 / 3 = 1; what is left, (3, 0, -3), does not help the second: 2 x 3 + 3 x 0 - 3 x 3 = -3. The second helps most at first, so that it enters and has to leave again.
+     */
+    @Test
+    void nonNegative_columnThatHelpedFirst_leavesAgain() {
+        double[][] rows = {{1, 2, 0}, {0, 3, 3}, {1, 3, 0}};
+        double[] times = {6, 3, 0};
+        double[] equal = {1, 1, 1};
+        assertThat(new LeastSquares(rows, times, equal).coefficients[1]).isNegative();
+        double[] found = new NonNegative(rows, times, equal).solve();
+        assertThat(found[0]).isCloseTo(3, within(1e-12));
+        assertThat(found[1]).isZero();
+        assertThat(found[2]).isCloseTo(1, within(1e-12));
+    }
+
+    /** Times below zero are helped by nothing. */
+    @Test
+    void nonNegative_timesBelowZero_areHelpedByNothing() {
+        assertThat(new NonNegative(new double[][] {{1, 2}, {3, 4}}, new double[] {-1, -2}, new double[] {1, 1}).solve()).containsExactly(0, 0);
     }
 }

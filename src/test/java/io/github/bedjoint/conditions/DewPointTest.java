@@ -126,4 +126,21 @@ class DewPointTest {
         assertThat(of(20, 0.5)).isEqualTo(of(20, 0.5)).hasSameHashCodeAs(of(20, 0.5)).isNotEqualTo(of(20, 0.6));
         assertThat(of(20, 0.5).toString()).matches("dew point 9\\.2\\d °C of air at 20 °C and 50 %");
     }
+
+    /** At 100 % the air's temperature is its dew point: a surface at it is wet, and the sentence says "at". */
+    @Test
+    void verdict_surfaceAboveAtAndBelowTheDewPoint_isSaid() {
+        DewPoint dew = DewPoint.of(Read.temperature("10 degC"), 1);
+        assertThat(SpreadRule.THREE_KELVIN.verdict(dew, Read.temperature("12 degC")).reason()).startsWith("the surface at 12.00 °C is 2.00 K above the dew point of 10.00 °C");
+        assertThat(SpreadRule.THREE_KELVIN.verdict(dew, Read.temperature("10 degC")).reason()).startsWith("the surface at 10.00 °C is 0.00 K at the dew point");
+        assertThat(SpreadRule.THREE_KELVIN.verdict(dew, Read.temperature("9 degC")).reason()).startsWith("the surface at 9.00 °C is 1.00 K below the dew point");
+    }
+
+    /** One is saturated air, a hair more is no share, and from there to a hundred it is taken for a percentage. */
+    @Test
+    void of_humidityAboveOne_isTakenForAPercentage() {
+        assertThat(DewPoint.of(Read.temperature("10 degC"), 1).celsius()).isCloseTo(10, within(1e-12));
+        assertThatThrownBy(() -> DewPoint.of(Read.temperature("10 degC"), 100)).hasMessageContaining("Maybe it is in percent");
+        assertThatThrownBy(() -> DewPoint.of(Read.temperature("10 degC"), 100.5)).hasMessageContaining("relative humidity").message().doesNotContain("percent");
+    }
 }

@@ -184,4 +184,53 @@ class SiteCheckTest {
         assertThat(fine()).isEqualTo(fine()).hasSameHashCodeAs(fine()).isNotEqualTo(fine().with(Question.DAMP, Answer.YES));
         assertThat(SiteConditions.indoor(Substrate.PANEL).toString()).startsWith("PANEL from GROUND {OUTDOOR=NO");
     }
+
+    @ParameterizedTest
+    @EnumSource(Feature.class)
+    void isHeatSensitive_weepHolesVentsEavesAndGlass_only(Feature feature) {
+        assertThat(feature.isHeatSensitive()).isEqualTo(Set.of(Feature.WEEP_HOLE, Feature.VENT, Feature.EAVES, Feature.GLASS).contains(feature));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Question.class)
+    void text_everyQuestion_asks(Question question) {
+        assertThat(question.text()).endsWith("?").hasSizeGreaterThan(15);
+    }
+
+    @Test
+    void air_measuredOrNot_isGivenBackInKelvin() {
+        SiteConditions unknown = SiteConditions.outdoor(Substrate.BRICK);
+        assertThat(unknown.air()).isEmpty();
+        assertThat(unknown.relativeHumidity()).isEmpty();
+        SiteConditions known = unknown.withAir(Read.temperature("25 degC"), 0.6);
+        assertThat(known.air().orElseThrow().getValue().doubleValue()).isEqualTo(298.15);
+        assertThat(known.relativeHumidity()).contains(0.6);
+    }
+
+    @Test
+    void window_insideAndOutside_isSaidWithItsLimits() {
+        SiteConditions dry = fine().withAir(Read.temperature("5 degC"), 0.3);
+        assertThat(verdict(dry.withSurface(Read.temperature("15 degC")), "surface temperature").reason())
+                .isEqualTo("15 °C is inside the limits of Sample film, 10 °C to 40 °C");
+        assertThat(verdict(dry.withSurface(Read.temperature("41 degC")), "surface temperature").reason())
+                .isEqualTo("41 °C is outside the limits of Sample film, 10 °C to 40 °C");
+    }
+
+    @Test
+    void paint_beforeOrUnknown_isSaid() {
+        SiteConditions painted = fine().with(Question.PAINTED, Answer.YES);
+        assertThat(verdict(painted.with(Question.PAINT_BEFORE_1978, Answer.YES), "paint before 1978").reason()).startsWith("paint of before 1978 may hold lead");
+        assertThat(verdict(painted.with(Question.PAINT_BEFORE_1978, Answer.UNKNOWN), "paint before 1978").reason()).startsWith("paint of unknown age may hold lead");
+    }
+
+    @Test
+    void foam_knownOrNot_isSaid() {
+        SiteConditions render = SiteConditions.outdoor(Substrate.RENDER);
+        SiteConditions known = render.with(Question.FOAM_BACKED, Answer.YES);
+        assertThat(verdict(known, "foam behind render").reason()).isEqualTo("there is foam behind the render: no heat on this wall");
+        assertThat(verdict(render, "foam behind render").reason()).isEqualTo("no heat on render until its build-up is confirmed to be without foam");
+        assertThat(verdict(known.with(Question.HEAT_USED, Answer.NO), "foam behind render").reason()).isEqualTo("no heat on this wall");
+        assertThat(verdict(render.with(Question.HEAT_USED, Answer.NO), "foam behind render").reason())
+                .isEqualTo("no heat on this wall until the build-up is confirmed");
+    }
 }

@@ -31,4 +31,16 @@ class CoatingTest {
         assertThat(PRIMER).isEqualTo(Coating.of("Sample primer", Read.volumePerArea("80 mL/m2"))).isNotEqualTo(PRIMER.withCoats(2));
         assertThat(PRIMER).hasSameHashCodeAs(PRIMER.withCoats(1)).hasToString("Sample primer, 80 mL/m², 1 coat");
     }
+
+    /** 150 mL/m2 = 0.00015 m3/m2. */
+    @Test
+    void of_nameConsumptionAndCoats_arePrinted() {
+        Coating one = Coating.of("Primer", Read.volumePerArea("150 mL/m2"));
+        assertThat(one.name()).isEqualTo("Primer");
+        assertThat(one.coats()).isEqualTo(1);
+        assertThat(one.m3PerM2()).isEqualTo(0.00015);
+        assertThat(one).hasToString("Primer, 150 mL/m², 1 coat");
+        assertThat(one.withCoats(2)).hasToString("Primer, 150 mL/m², 2 coats");
+        assertThat(one.withCoats(2).coats()).isEqualTo(2);
+    }
 }

@@ -111,4 +111,22 @@ class FilmTest {
         assertThat(FILM.withThickness(Read.length("3 mil"))).hasSameHashCodeAs(FILM.withThickness(Read.length("3 mil")));
         assertThat(FILM).hasToString("Sample film, 1.3716 m");
     }
+
+    /** What the shop states is told from what the library presets, whatever the number. */
+    @Test
+    void isGiven_presetOrStated_isTold() {
+        assertThat(FILM.name()).isEqualTo("Sample film");
+        assertThat(FILM.isGiven(FilmFigure.ROLL_WIDTH)).isTrue();
+        assertThat(FILM.isGiven(FilmFigure.EDGE_MARGIN)).isFalse();
+        assertThat(FILM.withEdgeMargin(Read.length("0 mm")).isGiven(FilmFigure.EDGE_MARGIN)).isTrue();
+        assertThat(FILM.withEdgeMargin(Read.length("0 mm")).isGiven(FilmFigure.THICKNESS)).isFalse();
+    }
+
+    /** An overlap of one width only: least and most may be the same, 3/4 in = 1524 steps. */
+    @Test
+    void withOverlapRange_leastAndMostTheSame_isThatOverlap() {
+        Film film = FILM.withOverlapRange(Read.length("3/4 in"), Read.length("3/4 in"));
+        assertThat(film.leastOverlapSteps()).isEqualTo(1524);
+        assertThat(film.mostOverlapSteps()).isEqualTo(1524);
+    }
 }

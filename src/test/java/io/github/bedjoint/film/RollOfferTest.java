@@ -54,4 +54,22 @@ class RollOfferTest {
         assertThat(same).hasSameHashCodeAs(Laminate.of("Sample laminate", Read.length("54 in"))).isNotEqualTo(Laminate.of("Other", Read.length("54 in")));
         assertThatThrownBy(() -> Laminate.of("Sample", Read.length("0 in"))).hasMessageContaining("laminate roll width");
     }
+
+    @Test
+    void orderedBy_leastAndCarton_areKept() {
+        RollOffer offer = OFFER.orderedBy(4, 2);
+        assertThat(offer.id()).isEqualTo("long");
+        assertThat(offer.leastOrder()).isEqualTo(4);
+        assertThat(offer.inCarton()).isEqualTo(2);
+        assertThat(OFFER.leastOrder()).isZero();
+        assertThat(OFFER.inCarton()).isEqualTo(1);
+        assertThat(Laminate.of("Clear", Read.length("54 in")).name()).isEqualTo("Clear");
+    }
+
+    /** A price of a thousand million is still read, a cent more is a slip. */
+    @Test
+    void of_dearestPrice_isTheLastOneRead() {
+        assertThat(OFFER.withPrice(Read.money("USD 1000000000.00")).price()).isEqualTo(Read.money("USD 1000000000.00"));
+        assertThatThrownBy(() -> OFFER.withPrice(Read.money("USD 1000000000.01"))).hasMessageContaining("Maybe a digit slipped");
+    }
 }

@@ -9,6 +9,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;
@@ -46,6 +47,7 @@ class JobSchemaTest {
         assertThat(faults(JOB, JobFile.write(cost.job()))).isEmpty();
         assertThat(faults(RESULT, JobResult.of(cost).toString())).isEmpty();
         assertThat(faults(RESULT, JobResult.of(cost).withWorking(cost.working()).toString())).isEmpty();
+        assertThat(faults(RESULT, JobResult.of(cost).withOneMore(OneMore.of(cost)).toString())).isEmpty();
     }
 
     @Test

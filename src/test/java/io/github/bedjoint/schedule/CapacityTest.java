@@ -129,4 +129,68 @@ class CapacityTest {
         assertThat(three.handOver()).isBeforeOrEqualTo(two.handOver());
         assertThat(four.handOver()).isBeforeOrEqualTo(three.handOver());
     }
+
+    /**
+     * Ten hours of work for one, and the last of it must begin within eight hours of the mixing: at best it begins after nine. That no order does is seen
+     * only after all of them, more than are tried, and it is said that not all were.
+     */
+    @Test
+    void plan_searchCutShortWithoutAPlan_saysThatNotAllWasTried() {
+        Network network = Network.on(WorkCalendar.roundTheClock(ZONE), MONDAY).with(work("mix", "1 h"));
+        for (int i = 0; i < 10; i++) {
+            network = network.with(work("a" + i, "1 h").using(Resource.PEOPLE, 1))
+                    .with(Link.of("mix", "a" + i).atMost(Span.elapsed(Read.time("8 h"))));
+        }
+        Timetable dates = network.withCapacity(Capacity.unlimited().with(Resource.PEOPLE, 1)).plan();
+        assertThat(dates.isPossible()).isFalse();
+        assertThat(dates.reasons()).containsExactly(
+                "No order of the activities keeps all windows with the people and machines there are, as far as the search went. Maybe more people help.");
+        assertThat(dates.rule()).isEqualTo("1 person: where more is wanted at once, one goes after the other.");
+        assertThat(dates.chain()).isEmpty();
+        assertThat(dates.criticalWaits()).isEmpty();
+        assertThat(dates.order()).isEmpty();
+    }
+
+    /** The same with as many printers: no crew is tried that is smaller, since people are not limited. By hand: 144 printer-hours are 48 h for three. */
+    @Test
+    void plan_searchCutShortForMachines_givesABound() {
+        Network network = WEEK;
+        for (int i = 0; i < 24; i++) {
+            network = network.with(work("a" + i, 1 + i * 7 % 5 + " h").using(Resource.PRINTER, 1 + i % 3));
+        }
+        Timetable dates = network.withCapacity(Capacity.unlimited().with(Resource.PRINTER, 3)).plan();
+        assertThat(dates.bound()).isEqualTo(MONDAY.plusDays(7).plusHours(8));
+        assertThat(dates.handOver()).isAfterOrEqualTo(dates.bound()).isBefore(MONDAY.plusDays(9));
+        assertThat(dates.rule()).startsWith("3 printers: where more is wanted at once, one goes after the other");
+    }
+
+    @Test
+    void rule_ofEachKindOfPlan_isOneSentence() {
+        assertThat(WEEK.with(work("a", "1 h")).plan().rule()).isEqualTo("Nothing is short, so each activity starts as soon as its links allow.");
+        Network two = WEEK.with(work("a", "1 h").using(Resource.PEOPLE, 1)).with(work("b", "1 h").using(Resource.PEOPLE, 1));
+        assertThat(two.withCapacity(Capacity.shop(1)).plan().rule())
+                .isEqualTo("1 person, 1 printer, 1 laminator: where more is wanted at once, one goes after the other, in the order that hands over earliest;"
+                        + " no order is earlier.");
+    }
+
+    @Test
+    void toString_datesOrReasons_inOneLine() {
+        assertThat(WEEK.with(work("a", "1 h")).with(work("b", "2 h")).with(Link.of("a", "b")).plan())
+                .hasToString("hand-over Mon 2026-06-01 11:00 Europe/Berlin, set by a, b");
+        assertThat(WEEK.with(work("a", "1 h").using(Resource.PEOPLE, 2)).withCapacity(Capacity.shop(1)).plan().toString())
+                .startsWith("Activity a needs 2 of PEOPLE, but there are 1.");
+    }
+
+    /** A wait of no time is no wait. */
+    @Test
+    void criticalWaits_ofNoTime_areLeftOut() {
+        Timetable dates = WEEK.with(work("a", "1 h"))
+                .with(Activity.of("none", "None", Span.elapsed(Read.time("0 h"))))
+                .with(Activity.of("cure", "Cure", Span.elapsed(Read.time("3 h"))))
+                .with(Link.of("a", "none"))
+                .with(Link.of("none", "cure"))
+                .plan();
+        assertThat(dates.handOver()).isEqualTo(MONDAY.plusHours(4));
+        assertThat(dates.criticalWaits()).containsExactly(new Wait("cure", "Cure", Span.elapsed(Read.time("3 h"))));
+    }
 }

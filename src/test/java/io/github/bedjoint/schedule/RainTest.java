@@ -83,4 +83,43 @@ class RainTest {
         assertThat(dates.chain()).containsExactly("print", "outgas", "laminate", "install", "cure");
         assertThat(dates.criticalWaits()).extracting(Wait::title).containsExactly("Outgas", "Cure");
     }
+
+    /** Without dates in dry weather, or with rain on every day a window could be kept, nothing moves: the reasons are those of the plan. */
+    @Test
+    void ifItRains_withoutDates_movesNothing() {
+        Network never = JOB.with(Link.of("wash", "install").atLeast(Span.elapsed(Read.time("3 h"))).atMost(Span.elapsed(Read.time("2 h"))));
+        RainEffect effect = never.plan().ifItRains(LocalDate.of(2026, 6, 1));
+        assertThat(effect.then().isPossible()).isFalse();
+        assertThat(effect.moves()).isEmpty();
+        assertThat(effect.delay()).isZero();
+    }
+
+    /** A hand-over that must follow within a day of the print, while the wall is wet for a week: dates when dry, none when it rains. */
+    @Test
+    void ifItRains_windowThatRainBreaks_hasNoDatesThen() {
+        Network network = Network.on(WorkCalendar.weekdays(ZONE), MONDAY)
+                .with(work("mix", "1 h").notBefore(MONDAY))
+                .with(work("spread", "1 h").outdoors())
+                .with(Link.of("mix", "spread").atMost(Span.elapsed(Read.time("1 h"))))
+                .withRain(Rain.none().dryingFor(Span.elapsed(Read.time("500 d"))));
+        Timetable dry = network.plan();
+        assertThat(dry.handOver()).isEqualTo(MONDAY.plusHours(2));
+        RainEffect effect = dry.ifItRains(LocalDate.of(2026, 6, 1));
+        assertThat(effect.then().isPossible()).isTrue();
+        assertThat(effect.delay()).isGreaterThan(Duration.ofDays(500));
+    }
+
+    /** The same rain asked for by shop and site, whose hours differ, is each time that of the calendar asked with. */
+    @Test
+    void on_anotherCalendar_isWorkedOutAnew() {
+        Rain tuesday = Rain.none().on(LocalDate.of(2026, 6, 2));
+        WorkCalendar weekdays = WorkCalendar.weekdays(ZONE);
+        WorkCalendar always = WorkCalendar.roundTheClock(ZONE);
+        for (int round = 0; round < 2; round++) {
+            // Rain on Tuesday and 24 h to dry: Monday 8:00 to 16:00 and Thursday 8:00 on.
+            assertThat(tuesday.on(weekdays).after(MONDAY, Span.shift(Read.time("9 h")))).isEqualTo(MONDAY.plusDays(3).plusHours(1));
+            assertThat(tuesday.on(always).after(MONDAY, Span.shift(Read.time("17 h")))).isEqualTo(MONDAY.plusDays(2).plusHours(17));
+        }
+        assertThat(Rain.none().on(weekdays)).isSameAs(weekdays);
+    }
 }

@@ -102,4 +102,44 @@ class WorkCalendarTest {
     void span_outOfRange_refused(String time) {
         assertThatThrownBy(() -> Span.elapsed(Read.time(time))).isInstanceOf(RefusedException.class).hasMessageContaining("time");
     }
+
+    @Test
+    void withBlocked_endNotAfterStart_refused() {
+        ZonedDateTime ten = at("2024-04-29T10:00");
+        assertThatThrownBy(() -> CALENDAR.withBlocked(ten.toInstant(), ten.toInstant())).isInstanceOf(RefusedException.class).hasMessageContaining("must end after it starts");
+        assertThatThrownBy(() -> CALENDAR.withBlocked(ten.toInstant(), ten.minusHours(1).toInstant())).hasMessageContaining("Maybe they are the wrong way round");
+    }
+
+    /** Blocked before the shift to 10:00, from 12:00 to 13:00, and from 15:00 on into the evening: 2 + 2 = 4 h of the shift of 8 are left. */
+    @Test
+    void withBlocked_acrossTheEndsOfAShift_leavesTheRest() {
+        WorkCalendar calendar = CALENDAR.withBlocked(at("2024-04-29T06:00").toInstant(), at("2024-04-29T10:00").toInstant())
+                .withBlocked(at("2024-04-29T12:00").toInstant(), at("2024-04-29T13:00").toInstant())
+                .withBlocked(at("2024-04-29T15:00").toInstant(), at("2024-04-29T20:00").toInstant());
+        assertThat(calendar.shiftBetween(at("2024-04-29T08:00"), at("2024-04-30T08:00"))).isEqualTo(Duration.ofHours(4));
+        assertThat(calendar.open(LocalDate.of(2024, 4, 29)))
+                .containsExactly(stretch("2024-04-29T10:00", "2024-04-29T12:00"), stretch("2024-04-29T13:00", "2024-04-29T15:00"));
+        assertThat(calendar.after(at("2024-04-29T08:00"), Span.shift(Read.time("5 h")))).isEqualTo(at("2024-04-30T09:00"));
+        // Blocked as a whole: nothing is left of the day.
+        WorkCalendar none = calendar.withBlocked(at("2024-04-29T08:00").toInstant(), at("2024-04-29T16:00").toInstant());
+        assertThat(none.open(LocalDate.of(2024, 4, 29))).isEmpty();
+        assertThat(none.shiftBetween(at("2024-04-29T08:00"), at("2024-04-30T08:00"))).isEqualTo(Duration.ZERO);
+    }
+
+    private static WorkCalendar.Stretch stretch(String from, String to) {
+        return new WorkCalendar.Stretch(at(from).toEpochSecond(), at(to).toEpochSecond());
+    }
+
+    /** From 2:00 to 3:00 there was no time on 2024-03-31, so that a shift of this hour has none. */
+    @Test
+    void open_hourThatTheClockLeftOut_isNone() {
+        WorkCalendar early = CALENDAR.withHours(DayOfWeek.SUNDAY, LocalTime.of(2, 0), LocalTime.of(3, 0));
+        assertThat(early.open(LocalDate.of(2024, 3, 31))).isEmpty();
+        assertThat(early.open(LocalDate.of(2024, 3, 24))).containsExactly(stretch("2024-03-24T02:00", "2024-03-24T03:00"));
+    }
+
+    @Test
+    void withRain_onNoDay_isTheSame() {
+        assertThat(CALENDAR.withRain(java.util.List.of(), Span.NONE)).isSameAs(CALENDAR);
+    }
 }

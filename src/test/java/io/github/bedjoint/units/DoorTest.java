@@ -244,4 +244,21 @@ class DoorTest {
     void in_smallValueOfAWideRange_isKept() {
         assertThat(Door.in(Measure.VOLUME, "ink", Read.volume("0.5 mL"), Range.closed(0, 1e12))).isEqualTo(5e-7);
     }
+
+    @Test
+    void text_atTheLimit_isKeptAndOneMoreIsRefused() {
+        String name = "n".repeat(200);
+        assertThat(Door.text("name", name)).isEqualTo(name);
+        assertThat(Door.text("name", " " + name + " ")).isEqualTo(name);
+        assertThat(Door.text("name", "ü".repeat(200))).hasSize(200);
+        assertThatThrownBy(() -> Door.text("name", name + "n")).hasMessageContaining("must have at most 200 characters");
+        assertThatThrownBy(() -> Door.text("name", "ü".repeat(201))).hasMessageContaining("must have at most 200 characters");
+    }
+
+    @Test
+    void text_blanksAround_areCutOff() {
+        assertThat(Door.text("name", " a b")).isEqualTo("a b");
+        assertThat(Door.text("name", "a b ")).isEqualTo("a b");
+        assertThat(Door.text("name", "~ a !")).isEqualTo("~ a !");
+    }
 }

@@ -108,4 +108,12 @@ class PrintTest {
         assertThat(Print.cut(305_816, UnitStyle.IMPERIAL)).isEqualTo("12' 6 1/2\"");
         assertThat(Measure.AREA.print(62.709552, UnitStyle.METRIC)).isEqualTo("62.7096 m²");
     }
+
+    @Test
+    void count_oneOrMore_takesItsWord() {
+        assertThat(Print.count(1, "roll")).isEqualTo("1 roll");
+        assertThat(Print.count(0, "roll")).isEqualTo("0 rolls");
+        assertThat(Print.count(2, "person", "people")).isEqualTo("2 people");
+        assertThat(Print.count(1, "person", "people")).isEqualTo("1 person");
+    }
 }
