@@ -64,7 +64,7 @@ final class JobNetwork {
         links(surveys, washes, survey -> Span.NONE);
         links(surveys, shop.subList(0, 1), this::after);
         links(patches, shop.subList(0, 1), this::after);
-        links(List.of(shop.get(shop.size() - 1)), site.subList(0, 1), finish -> arrival());
+        links(List.of(shop.get(shop.size() - 1)), site.subList(0, 1), finish -> longer(arrival(), dates.waits().acclimatise()));
         links(washes, site.subList(0, 1), wash -> longer(after(wash), dates.waits().washBefore()));
         looks.forEach(look -> links(List.of(installed), List.of(look), install -> after(look)));
         links(List.of(installed), List.of(CURE), install -> Span.NONE);

@@ -12,9 +12,10 @@ import io.github.bedjoint.schedule.UsualWaits;
  * @param washBefore  least time from the end of washing to applying
  * @param wipeAtLeast least time from wiping a stretch of wall to heat on it: dry, and its vapour gone
  * @param wipeAtMost  most time from wiping a stretch of wall to heat on it
+ * @param acclimatise least time that the packed panels lie at the site before applying, 0 until the shop states its own
  * @param cure        least time from applying to hand-over
  */
-public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span cure) {
+public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span acclimatise, Span cure) {
     /**
      * Waits of common practice.
      *
@@ -22,7 +23,7 @@ public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span 
      */
     public static JobWaits usual() {
         return new JobWaits(
-                UsualWaits.WASH_BEFORE_APPLYING.span(), Span.NONE, UsualWaits.WIPE_BEFORE_HEAT_AT_MOST.span(), UsualWaits.CURE.span());
+                UsualWaits.WASH_BEFORE_APPLYING.span(), Span.NONE, UsualWaits.WIPE_BEFORE_HEAT_AT_MOST.span(), Span.NONE, UsualWaits.CURE.span());
     }
 
     /**
@@ -32,7 +33,7 @@ public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span 
      * @return new waits
      */
     public JobWaits withWashBefore(Span wait) {
-        return new JobWaits(wait, wipeAtLeast, wipeAtMost, cure);
+        return new JobWaits(wait, wipeAtLeast, wipeAtMost, acclimatise, cure);
     }
 
     /**
@@ -43,7 +44,17 @@ public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span 
      * @return new waits
      */
     public JobWaits withWipe(Span least, Span most) {
-        return new JobWaits(washBefore, least, most, cure);
+        return new JobWaits(washBefore, least, most, acclimatise, cure);
+    }
+
+    /**
+     * The same with panels that lie at the site for a while and take on its temperature before they are applied.
+     *
+     * @param wait least time from the end of packing, elapsed or shift; the film's data sheet has it
+     * @return new waits
+     */
+    public JobWaits withAcclimatise(Span wait) {
+        return new JobWaits(washBefore, wipeAtLeast, wipeAtMost, wait, cure);
     }
 
     /**
@@ -53,6 +64,6 @@ public record JobWaits(Span washBefore, Span wipeAtLeast, Span wipeAtMost, Span 
      * @return new waits
      */
     public JobWaits withCure(Span wait) {
-        return new JobWaits(washBefore, wipeAtLeast, wipeAtMost, wait);
+        return new JobWaits(washBefore, wipeAtLeast, wipeAtMost, acclimatise, wait);
     }
 }

@@ -55,6 +55,7 @@ final class CalendarReader {
             JobWaits window = f.object("wipe", w -> wipe(w, usual));
             dates = dates.withWaits(before -> window);
         }
+        dates = f.with(dates, "acclimatise", n -> f.read(n, Read::time), (d, wait) -> d.withWaits(w -> w.withAcclimatise(Span.elapsed(wait))));
         return f.with(dates, "cure", n -> f.read(n, Read::time), (d, wait) -> d.withCure(Span.elapsed(wait)));
     }
 

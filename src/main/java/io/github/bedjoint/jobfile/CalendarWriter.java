@@ -60,6 +60,7 @@ final class CalendarWriter {
                 }
             });
         }
+        out.sized("acclimatise", dates.waits().acclimatise().seconds(), "s");
         out.sized("cure", dates.waits().cure().seconds(), "s");
     }
 

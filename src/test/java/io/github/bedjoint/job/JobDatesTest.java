@@ -9,6 +9,7 @@ import io.github.bedjoint.schedule.Move;
 import io.github.bedjoint.schedule.Rain;
 import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
+import io.github.bedjoint.schedule.Wait;
 import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -64,6 +65,18 @@ class JobDatesTest {
         assertThat(effects.get(2).delay()).isEqualTo(Duration.ofHours(48));
         assertThat(effects.get(2).moves()).extracting(Move::activity).containsExactly("install", "cure");
         assertThat(effects.get(0).moves()).extracting(Move::activity).containsExactly("wash", "wipe", "install", "cure");
+    }
+
+    /**
+     * By hand, each time rounded up to a second: from Monday 7:30, 3069 s to prepare and 3174 to print, 24 h to outgas, 695 s to laminate and 2182 to pack
+     * end on Tuesday 10:02:00, so set up on Wednesday at that time; 3479 s and 8256 s end at 13:17:35, and 24 h to cure on Thursday.
+     */
+    @Test
+    void acclimatise_aDay_theCrewComesADayLater() {
+        JobCost rested = with("reading-room", "\"acclimatise\": \"24 h\",");
+        assertThat(dates(rested).slot("wipe").earlyStart().toLocalDateTime()).isEqualTo("2027-03-03T10:02:00");
+        assertThat(dates(rested).handOver().toLocalDateTime()).isEqualTo("2027-03-04T13:17:35");
+        assertThat(dates(rested).criticalWaits()).extracting(Wait::what).contains("finish -> wipe");
     }
 
     @Test

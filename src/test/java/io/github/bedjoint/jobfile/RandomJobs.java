@@ -615,6 +615,9 @@ public final class RandomJobs {
         if (maybe(2)) {
             calendar.put("cure", time(60 * between(0, 100)));
         }
+        if (maybe(2)) {
+            calendar.put("acclimatise", time(60 * between(0, 48)));
+        }
         return calendar;
     }
 
