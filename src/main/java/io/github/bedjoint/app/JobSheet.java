@@ -51,7 +51,7 @@ final class JobSheet {
             panels();
         }
         if (cost.isPriced()) {
-            rolls("FILM ROLLS TO OPEN", cost.filmPlan());
+            rolls("FILM ROLLS TO OPEN", cost.filmPlan(), isInSeveralWidths());
             orders(LineKind.FILM);
             cost.choice().filter(choice -> choice.layouts() > 1).ifPresent(choice ->
                     paragraph("  ", "    ", "Layouts with their rolls: " + choice + " (" + choice.layouts() + " combinations)."));
@@ -119,7 +119,8 @@ final class JobSheet {
             out.append("  ").append(layout.wall().name()).append(": ").append(layout.panels().size()).append(' ')
                     .append(layout.direction().toString().toLowerCase(Locale.ROOT)).append(", overlap ")
                     .append(Print.cut(Steps.up(layout.overlap().getValue().doubleValue()), style)).append(", seams ")
-                    .append(Measure.LENGTH.print(layout.seamM(), style)).append('\n');
+                    .append(Measure.LENGTH.print(layout.seamM(), style))
+                    .append(isInSeveralWidths() ? ", film " + cut(layout.film().rollWidthSteps()) + " wide\n" : "\n");
             Columns rows = new Columns("    ", "rrrrr").row("no.", "cut width", "cut length", "from left", "from below");
             for (Panel panel : layout.panels()) {
                 rows.row(Integer.toString(panel.number()), cut(panel.cutWidthSteps()), cut(panel.cutLengthSteps()),
@@ -129,13 +130,19 @@ final class JobSheet {
         }
     }
 
-    private void rolls(String title, RollPlan plan) {
+    private boolean isInSeveralWidths() {
+        return cost.job().materials().films().size() > 1;
+    }
+
+    private void rolls(String title, RollPlan plan, boolean ofSeveralWidths) {
         heading(title);
         Columns rows = new Columns("  ", "rllr").row("no.", "roll", "pieces in cutting order", "left");
         int number = 0;
         for (OpenedRoll roll : plan.rolls()) {
             number++;
-            rows.row(Integer.toString(number), roll.stockId(), String.join(", ", roll.pieces()), cut(roll.remnantSteps()));
+            long width = plan.row(roll).widthSteps() + 2 * cost.job().materials().film().edgeMarginSteps();
+            String name = roll.stockId() + (ofSeveralWidths ? ", " + cut(width) + " wide" : "");
+            rows.row(Integer.toString(number), name, String.join(", ", roll.pieces()), cut(roll.remnantSteps()));
         }
         rows.print(out);
         Money price = Money.ofMinor(cost.job().rules().currency(), plan.cost());
@@ -168,7 +175,7 @@ final class JobSheet {
     }
 
     private void laminate(LaminatePlan laminate) {
-        rolls("LAMINATE", laminate.plan());
+        rolls("LAMINATE", laminate.plan(), false);
         orders(LineKind.LAMINATE);
         out.append("  ").append(Measure.LENGTH.print(laminate.length().getValue(), style)).append(" in ").append(laminate.runs())
                 .append(laminate.runs() == 1 ? " run\n" : " runs\n");

@@ -79,7 +79,7 @@ final class FilmPart {
 
     private void cuts(PanelLayout layout, Map<String, Integer> rolls) {
         String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
-        Table table = page.table(layout.wall().name() + ", in the order of application", "Panel", ">Cut width" + unit, ">Cut length" + unit, ">From left" + unit, ">From below" + unit, ">Roll");
+        Table table = page.table(layout.wall().name() + wide(layout) + ", in the order of application", "Panel", ">Cut width" + unit, ">Cut length" + unit, ">From left" + unit, ">From below" + unit, ">Roll");
         for (Panel panel : layout.panels()) {
             Integer roll = rolls.get(panel.wall() + " " + panel.number());
             table.row(Integer.toString(panel.number()), plain(panel.cutWidthSteps()), plain(panel.cutLengthSteps()),
@@ -88,6 +88,11 @@ final class FilmPart {
         table.end();
         prints(layout);
         page.fold(Working.group("How the cut sizes came about", layout.panels().stream().map(Panel::working).toList()));
+    }
+
+    /** How wide the film of a wall is, where there is a choice. */
+    private String wide(PanelLayout layout) {
+        return cost.job().materials().films().size() == 1 ? "" : ", film " + page.cut(layout.film().rollWidthSteps()) + " wide";
     }
 
     private void prints(PanelLayout layout) {

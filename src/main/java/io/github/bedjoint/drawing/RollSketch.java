@@ -32,7 +32,6 @@ final class RollSketch {
     private final long margin;
     private final UnitStyle style;
     private final Map<String, Cut> cuts = new HashMap<>();
-    private final Map<String, Stock> stock = new HashMap<>();
     private final List<String> walls;
     private final double scale;
 
@@ -42,20 +41,11 @@ final class RollSketch {
         this.margin = marginSteps;
         this.style = style;
         plan.cuts().forEach(cut -> cuts.put(cut.id(), cut));
-        plan.stock().forEach(row -> stock.put(row.id(), row));
         Set<String> groups = new LinkedHashSet<>();
         plan.cuts().forEach(cut -> groups.add(cut.group()));
         this.walls = List.copyOf(groups);
-        long longest = plan.rolls().stream().mapToLong(roll -> row(roll).lengthSteps()).max().orElse(1);
+        long longest = plan.rolls().stream().mapToLong(roll -> plan.row(roll).lengthSteps()).max().orElse(1);
         this.scale = ROOM / longest;
-    }
-
-    private Stock row(OpenedRoll roll) {
-        Stock row = stock.get(roll.stockId());
-        if (row == null) {
-            throw new IllegalArgumentException("the plan opens a roll '" + roll.stockId() + "' that is not in its stock");
-        }
-        return row;
     }
 
     private Cut cut(String piece) {
@@ -85,7 +75,7 @@ final class RollSketch {
     }
 
     private double trueBar(OpenedRoll roll) {
-        return (row(roll).widthSteps() + 2 * margin) * scale;
+        return (plan.row(roll).widthSteps() + 2 * margin) * scale;
     }
 
     private double bar(OpenedRoll roll) {
@@ -98,7 +88,7 @@ final class RollSketch {
     }
 
     private void roll(Svg svg, int number, OpenedRoll roll, double y) {
-        Stock row = row(roll);
+        Stock row = plan.row(roll);
         String head = "Roll " + number + ": " + roll.stockId() + ", " + longLength(row.lengthSteps()) + " × "
                 + Print.cut(row.widthSteps() + 2 * margin, style);
         svg.text(LEFT, y + 14, 12, "start", Svg.within(head, 12, ROOM), Look.BOLD);
@@ -198,7 +188,7 @@ final class RollSketch {
         boolean thick = plan.rolls().stream().anyMatch(roll -> trueBar(roll) < leastBar(roll));
         boolean beside = plan.rolls().stream().anyMatch(roll -> roll.cuts() != CutKind.CROSS);
         boolean narrow = plan.rolls().stream().anyMatch(roll ->
-                roll.sections().stream().anyMatch(section -> section.size() > 1 || section.get(0).acrossEndSteps() < row(roll).widthSteps() + margin));
+                roll.sections().stream().anyMatch(section -> section.size() > 1 || section.get(0).acrossEndSteps() < plan.row(roll).widthSteps() + margin));
         boolean kept = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && isKept(roll));
         boolean scrap = plan.rolls().stream().anyMatch(roll -> roll.remnantSteps() > 0 && !isKept(roll));
         Legend legend = new Legend()

@@ -1,6 +1,7 @@
 package io.github.bedjoint.drawing;
 
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.job.Materials;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.schedule.Timetable;
@@ -8,6 +9,7 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What one wants to know first: whether it can be done, how much, how long, when, and for what price. */
 final class SummaryPart {
@@ -84,8 +86,10 @@ final class SummaryPart {
     }
 
     private void materials() {
-        String film = "Film: " + cost.job().materials().film().name() + ", " + page.cut(cost.job().materials().film().rollWidthSteps()) + " wide.";
-        String laminate = cost.job().materials().laminate()
+        Materials materials = cost.job().materials();
+        String film = "Film: " + materials.film().name() + ", "
+                + materials.films().stream().map(one -> page.cut(one.rollWidthSteps())).collect(Collectors.joining(" or ")) + " wide.";
+        String laminate = materials.laminate()
                 .map(cover -> " Laminate: " + cover.name() + ", " + page.cut(cover.rollWidthSteps()) + " wide.")
                 .orElse(" No laminate.");
         String walls = cost.layouts().stream().allMatch(PanelLayout::isPossible) ? "" : " Some walls could not be divided into panels.";

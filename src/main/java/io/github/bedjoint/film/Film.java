@@ -58,6 +58,17 @@ public final class Film {
     }
 
     /**
+     * The same in rolls of another width.
+     *
+     * @param width width of the roll, above 0, at most 20 m
+     * @return the film
+     * @throws RefusedException if the width is out of range or nothing printable would be left beside the overlap
+     */
+    public Film withRollWidth(Quantity<Length> width) {
+        return with(FilmFigure.ROLL_WIDTH, in(FilmFigure.ROLL_WIDTH, "roll width", width));
+    }
+
+    /**
      * The same with an unprinted strip along each side.
      *
      * @param eachSide width of the strip on each side, 0 to 1 m

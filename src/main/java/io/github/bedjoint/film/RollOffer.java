@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A roll that can be had: bought at a price, or taken from stock at the value the shop gives it.
  *
- * <p>Without more it can be had any number of times and is of no known lot. The length is rounded down to whole steps. Immutable.
+ * <p>Without more it can be had any number of times, is as wide as its film or laminate and of no known lot. Width and length are rounded down to whole steps. Immutable.
  */
 public final class RollOffer {
     /** What {@link #available()} says where there is no limit. */
@@ -28,6 +28,7 @@ public final class RollOffer {
     private static final int MOST = 1_000_000;
 
     private final String id;
+    private final long widthSteps;
     private final long lengthSteps;
     private final Money price;
     private final int available;
@@ -35,8 +36,9 @@ public final class RollOffer {
     private final int leastOrder;
     private final int inCarton;
 
-    private RollOffer(String id, long lengthSteps, Money price, int available, String lot, int leastOrder, int inCarton) {
+    private RollOffer(String id, long widthSteps, long lengthSteps, Money price, int available, String lot, int leastOrder, int inCarton) {
         this.id = id;
+        this.widthSteps = widthSteps;
         this.lengthSteps = lengthSteps;
         this.price = price;
         this.available = available;
@@ -56,7 +58,7 @@ public final class RollOffer {
      */
     public static RollOffer of(String id, Quantity<Length> length, Money price) {
         long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
-        return new RollOffer(Door.text("roll id", id), steps, checked(price), UNLIMITED, "", 0, 1);
+        return new RollOffer(Door.text("roll id", id), 0, steps, checked(price), UNLIMITED, "", 0, 1);
     }
 
     private static Money checked(Money price) {
@@ -71,6 +73,18 @@ public final class RollOffer {
     }
 
     /**
+     * The same of a width of its own, where a film or laminate comes in several; without one it is as wide as its film or laminate.
+     *
+     * @param width width of the roll, above 0, at most 20 m, brought down to a whole step
+     * @return the offer
+     * @throws RefusedException if the width is out of range
+     */
+    public RollOffer withWidth(Quantity<Length> width) {
+        long steps = Steps.down(Door.in(FilmFigure.ROLL_WIDTH.measure(), "roll width", width, FilmFigure.ROLL_WIDTH.range()));
+        return new RollOffer(id, steps, lengthSteps, price, available, lot, leastOrder, inCarton);
+    }
+
+    /**
      * The same with a limited number of rolls.
      *
      * @param rolls how many can be had, 0 to a million
@@ -78,7 +92,7 @@ public final class RollOffer {
      * @throws RefusedException if the number is out of range
      */
     public RollOffer withAvailable(int rolls) {
-        return new RollOffer(id, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot, leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot, leastOrder, inCarton);
     }
 
     /**
@@ -89,7 +103,7 @@ public final class RollOffer {
      * @throws RefusedException if the name is blank
      */
     public RollOffer withLot(String name) {
-        return new RollOffer(id, lengthSteps, price, available, Door.text("lot", name), leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, price, available, Door.text("lot", name), leastOrder, inCarton);
     }
 
     /**
@@ -100,7 +114,7 @@ public final class RollOffer {
      * @throws RefusedException if the price is negative or too high
      */
     public RollOffer withPrice(Money other) {
-        return new RollOffer(id, lengthSteps, checked(other), available, lot, leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, checked(other), available, lot, leastOrder, inCarton);
     }
 
     /**
@@ -114,7 +128,7 @@ public final class RollOffer {
      */
     public RollOffer orderedBy(int least, int carton) {
         return new RollOffer(
-                id, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000));
+                id, widthSteps, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000));
     }
 
     /**
@@ -142,6 +156,15 @@ public final class RollOffer {
      */
     public String id() {
         return id;
+    }
+
+    /**
+     * Width of the roll.
+     *
+     * @return whole steps, rounded down; 0 where it is as wide as its film or laminate
+     */
+    public long widthSteps() {
+        return widthSteps;
     }
 
     /**
@@ -193,6 +216,7 @@ public final class RollOffer {
     public boolean equals(@Nullable Object other) {
         return other instanceof RollOffer that
                 && id.equals(that.id)
+                && widthSteps == that.widthSteps
                 && lengthSteps == that.lengthSteps
                 && price.equals(that.price)
                 && available == that.available
@@ -203,12 +227,13 @@ public final class RollOffer {
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, lengthSteps, price, available, lot, leastOrder, inCarton);
+        return Objects.hash(id, widthSteps, lengthSteps, price, available, lot, leastOrder, inCarton);
     }
 
-    /** Id, length and price: {@code long, 45.72 m, USD 512.00}. */
+    /** Id, width where it has one of its own, length and price: {@code long, 45.72 m, USD 512.00}. */
     @Override
     public String toString() {
-        return id + ", " + Measure.STEPS.print(lengthSteps, UnitStyle.METRIC) + ", " + price;
+        String wide = widthSteps == 0 ? "" : Measure.STEPS.print(widthSteps, UnitStyle.METRIC) + " wide, ";
+        return id + ", " + wide + Measure.STEPS.print(lengthSteps, UnitStyle.METRIC) + ", " + price;
     }
 }

@@ -110,13 +110,13 @@ public final class Alternatives {
     }
 
     /**
-     * The same with each film roll on offer alone.
+     * The same with each film roll on offer alone; those that no laminate covers are left out.
      *
      * @return one alternative more for each offer
      */
     public Alternatives withEachRollAlone() {
         Alternatives more = this;
-        for (RollOffer offer : base.materials().filmRolls()) {
+        for (RollOffer offer : new FilmWidths(base.materials()).covered()) {
             Materials alone = base.materials().withFilm(base.materials().film(), List.of(offer));
             more = more.with("only roll " + offer.id(), base.toBuilder().materials(alone).build());
         }

@@ -1,5 +1,6 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
 import io.github.bedjoint.layout.LayoutPlanner;
@@ -8,7 +9,7 @@ import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stop;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Print;
-import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -21,7 +22,7 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best layouts of each wall against the roll plan of the whole job.
+ * The best layouts of each wall, in film of each width, against the roll plan of the whole job.
  *
  * <p>Combinations are tried by what they would cost if film were bought by the metre at the cheapest price, as many as {@link #MOST_PLANS};
  * for the others, and for layouts that are not among the best of their wall, a bound stands: the area of their panels, or of the wall, cut
@@ -43,7 +44,7 @@ final class JobLayouts {
             Comparator.comparing(Tried::cost, Comparator.nullsLast(Comparator.naturalOrder())).thenComparing(Tried::panels);
 
     private final Job job;
-    private final double rollPerM;
+    private final FilmWidths widths;
     private final List<List<PanelLayout>> best = new ArrayList<>();
     private boolean complete = true;
 
@@ -71,17 +72,22 @@ final class JobLayouts {
 
     private JobLayouts(Job job) {
         this.job = job;
-        this.rollPerM = JobRates.rollPerM(job);
+        this.widths = new FilmWidths(job.materials());
+        job.survey().walls().forEach(wall -> best.add(layouts(wall)));
+    }
+
+    /** The layouts of a wall that are compared: the best few in film of each width, or one that says why there is none. */
+    private List<PanelLayout> layouts(Wall wall) {
         boolean several = job.layout().fit() == Fit.CHEAPEST || job.layout().direction() == Direction.CHEAPEST;
-        for (Wall wall : job.survey().walls()) {
-            LayoutPlanner planner = JobRates.planner(job, wall);
-            PanelLayout first = planner.plan(wall, job.materials().film());
-            List<PanelLayout> all = several && first.isPossible()
-                    ? planner.best(wall, job.materials().film(), MOST_LAYOUTS)
-                    : List.of(first);
-            complete &= job.layout().fit() != Fit.CHEAPEST || all.size() < MOST_LAYOUTS;
-            best.add(all);
+        List<PanelLayout> all = new ArrayList<>();
+        for (Film film : widths.films()) {
+            LayoutPlanner planner = JobRates.planner(job, wall, film);
+            PanelLayout first = planner.plan(wall, film);
+            List<PanelLayout> inThisWidth = several && first.isPossible() ? planner.best(wall, film, MOST_LAYOUTS) : List.of(first);
+            complete &= job.layout().fit() != Fit.CHEAPEST || inThisWidth.size() < MOST_LAYOUTS;
+            all.addAll(inThisWidth);
         }
+        return PanelLayout.ranked(all, all.size());
     }
 
     static Found of(Job job) {
@@ -179,13 +185,13 @@ final class JobLayouts {
 
     /** The price of film of that area from the cheapest roll, nothing of it wasted. */
     private BigDecimal film(double areaM2) {
-        return BigDecimal.valueOf(areaM2 / Steps.toM(job.materials().film().rollWidthSteps()) * rollPerM);
+        return BigDecimal.valueOf(widths.leastFor(areaM2));
     }
 
     /** What the layouts cost beside the film rolls. */
     private BigDecimal other(Combination one) {
         return BigDecimal.valueOf(one.layouts().stream()
-                .mapToDouble(layout -> layout.cost() - Math.min(rollPerM, layout.rates().filmPerM()) * layout.filmM())
+                .mapToDouble(layout -> layout.cost() - Math.min(widths.filmPerM(layout.film()), layout.rates().filmPerM()) * layout.filmM())
                 .sum());
     }
 
@@ -207,9 +213,13 @@ final class JobLayouts {
             PanelLayout there = second.combination().layouts().get(i);
             if (there != winner.combination().layouts().get(i)) {
                 differ.add(there.wall().name() + " in " + Print.count(there.panels().size(), "panel") + " as "
-                        + there.direction().name().toLowerCase(Locale.ROOT));
+                        + there.direction().name().toLowerCase(Locale.ROOT) + (widths.films().size() == 1 ? "" : " of film " + wide(there)));
             }
         }
         return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.known()).minus(rounded(winner.known())));
+    }
+
+    private static String wide(PanelLayout layout) {
+        return Print.cut(layout.film().rollWidthSteps(), UnitStyle.METRIC) + " wide";
     }
 }

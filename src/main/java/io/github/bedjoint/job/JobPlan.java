@@ -6,7 +6,6 @@ import io.github.bedjoint.labour.WorkPlace;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.survey.Access;
@@ -16,9 +15,7 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -102,11 +99,7 @@ public final class JobPlan {
     }
 
     private static double opened(RollPlan plan) {
-        Map<String, Double> lengths = new HashMap<>();
-        for (Stock row : plan.stock()) {
-            lengths.put(row.id(), Steps.toM(row.lengthSteps()));
-        }
-        return plan.rolls().stream().mapToDouble(roll -> lengths.getOrDefault(roll.stockId(), 0.0)).sum();
+        return plan.rolls().stream().mapToDouble(roll -> Steps.toM(plan.row(roll).lengthSteps())).sum();
     }
 
     /**

@@ -1,7 +1,6 @@
 package io.github.bedjoint.job;
 
 import io.github.bedjoint.film.Film;
-import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.Labour;
@@ -22,65 +21,55 @@ import javax.measure.quantity.Time;
 /**
  * What a layout on one wall costs by the prices and paces of its job, direct cost only.
  *
- * <p>A metre of film costs what the cheapest roll on offer asks for a metre, with laminate, ink and the paid time to print and laminate it;
+ * <p>A metre of film costs what the cheapest roll that is wide enough asks for a metre, with laminate, ink and the paid time to print and laminate it;
  * a panel the paid time of the tasks of a panel; a metre of seam that of the seam and of heating and rolling its overlap a second time; a
  * cut-out that of an opening. Time that is not charged costs nothing.
  */
 final class JobRates {
     private final Job job;
     private final Wall wall;
+    private final Film film;
+    private final FilmWidths widths;
 
-    private JobRates(Job job, Wall wall) {
+    private JobRates(Job job, Wall wall, Film film) {
         this.job = job;
         this.wall = wall;
+        this.film = film;
+        this.widths = new FilmWidths(job.materials());
     }
 
-    /** The planner of a job for one wall: what was not set on it comes from the job's rolls, prices and paces. */
-    static LayoutPlanner planner(Job job, Wall wall) {
+    /** The planner of a job for one wall in film of one width: what was not set on it comes from the job's rolls, prices and paces. */
+    static LayoutPlanner planner(Job job, Wall wall, Film film) {
         LayoutPlanner planner = job.layout();
-        planner = planner.hasRates() ? planner : planner.withRates(of(job, wall));
-        long longest = longestCutSteps(job);
+        planner = planner.hasRates() ? planner : planner.withRates(of(job, wall, film));
+        long longest = longestCutSteps(job, film);
         return planner.hasLongestCut() || longest <= Steps.PER_METRE / 10 ? planner : planner.withLongestCut(Steps.toLength(longest));
     }
 
-    static Rates of(Job job, Wall wall) {
-        JobRates rates = new JobRates(job, wall);
+    static Rates of(Job job, Wall wall, Film film) {
+        JobRates rates = new JobRates(job, wall, film);
         return new Rates(rates.filmPerM(), rates.perPanel(), rates.seamPerM(), rates.time(Amounts.none().withCount(Driver.OPENING, 1)));
     }
 
-    /** What a metre of film costs at the cheapest roll on offer. */
-    static double rollPerM(Job job) {
-        return cheapest(job.materials().filmRolls());
-    }
-
-    private static long longestCutSteps(Job job) {
-        return job.materials().filmRolls().stream()
+    private static long longestCutSteps(Job job, Film film) {
+        return new FilmWidths(job.materials()).rolls(film).stream()
                 .filter(roll -> roll.available() != 0)
                 .mapToLong(roll -> roll.lengthSteps() - job.cutting().leadSteps() - job.cutting().tailSteps())
                 .max()
                 .orElse(0);
     }
 
-    private static double cheapest(List<RollOffer> rolls) {
-        return rolls.stream()
-                .filter(roll -> roll.available() != 0)
-                .mapToDouble(roll -> roll.price().getAmount().doubleValue() / Steps.toM(roll.lengthSteps()))
-                .min()
-                .orElse(0);
-    }
-
     private double filmPerM() {
         Materials materials = job.materials();
-        Film film = materials.film();
         Amounts metre = Amounts.none().withInner(Driver.FILM_AREA, Steps.toM(film.rollWidthSteps()));
-        double cost = rollPerM(job);
+        double cost = widths.filmPerM(film);
         if (materials.ink().isPresent()) {
             double printedM2 = Steps.toM(film.printableWidthSteps());
             cost += materials.ink().map(ink -> ink.price().cost(ink.volumeM3(printedM2)).doubleValue()).orElse(0.0);
             metre = metre.withInner(Driver.PRINTED_LENGTH, 1);
         }
         if (materials.laminate().isPresent()) {
-            cost += cheapest(materials.laminateRolls());
+            cost += widths.laminatePerM(film);
             metre = metre.withInner(Driver.LAMINATED_LENGTH, 1);
         }
         return cost + time(metre);
@@ -93,7 +82,7 @@ final class JobRates {
     }
 
     private double seamPerM() {
-        long overlap = job.layout().overlapSteps() > 0 ? job.layout().overlapSteps() : job.materials().film().leastOverlapSteps();
+        long overlap = job.layout().overlapSteps() > 0 ? job.layout().overlapSteps() : film.leastOverlapSteps();
         return time(Amounts.none()
                 .withInner(Driver.SEAM, 1)
                 .withInner(Driver.HEATED_AREA, Steps.toM(overlap) * wall.surface().areaRatio()));

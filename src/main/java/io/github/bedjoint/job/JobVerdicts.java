@@ -9,6 +9,7 @@ import io.github.bedjoint.conditions.Reach;
 import io.github.bedjoint.conditions.SiteCheck;
 import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.conditions.Substrate;
+import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.SiteAccess.AccessHire;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.price.LineKind;
@@ -19,6 +20,7 @@ import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Turns;
 import io.github.bedjoint.survey.Wall;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
@@ -29,6 +31,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What must be said of a job: does the film follow, may it be applied, which cautions go with the work. */
 final class JobVerdicts {
@@ -93,6 +96,7 @@ final class JobVerdicts {
             }
         }
         verdicts.addAll(hires());
+        widths(style).ifPresent(verdicts::add);
         if (job.siteRate().isEmpty()) {
             verdicts.add(new Verdict(Verdict.Level.CAUTION, "price: labour", "hours are worked out but not charged, since the job gives no"
                     + " hourly rates", Source.shop("rates given with the job")));
@@ -143,6 +147,17 @@ final class JobVerdicts {
             }
         }
         return verdicts;
+    }
+
+    /** Film that is offered in widths that no laminate covers. */
+    private Optional<Verdict> widths(UnitStyle style) {
+        List<Film> uncovered = job.materials().uncovered();
+        if (uncovered.isEmpty()) {
+            return Optional.empty();
+        }
+        String wide = uncovered.stream().map(film -> Print.cut(film.rollWidthSteps(), style)).collect(Collectors.joining(" and "));
+        return Optional.of(new Verdict(Verdict.Level.CAUTION, "film: width", "rolls of " + wide + " are left out, since no laminate on offer is as wide",
+                Source.practice("laminate covers the whole width of a film, so that the edges of the print are sealed too")));
     }
 
     /** What was measured point by point hides steps and holds noise. */

@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * What a job is made of: film and its rolls, and optionally laminate, ink, consumables by visible area, and coatings by
  * developed area.
  *
- * <p>Without laminate the film is hung as printed; without ink it is plain. Immutable.
+ * <p>Without laminate the film is hung as printed; without ink it is plain. Rolls may come in several widths, of which the film's own is that
+ * of the rolls that state none; a width that no laminate roll covers is left out, see {@link #uncovered()}. Immutable.
  */
 public final class Materials {
     private final Film film;
@@ -54,6 +55,7 @@ public final class Materials {
         this.ink = ink;
         this.consumables = List.copyOf(consumables);
         this.coatings = List.copyOf(coatings);
+        FilmWidths.check(this);
     }
 
     /**
@@ -62,7 +64,7 @@ public final class Materials {
      * @param film  the film
      * @param rolls its rolls, at least one
      * @return the materials
-     * @throws RefusedException if there is no roll, or two have one id
+     * @throws RefusedException if there is no roll, two have one id, or one leaves nothing printable beside the overlap
      */
     public static Materials of(Film film, List<RollOffer> rolls) {
         return new Materials(film, some("film rolls", rolls), null, List.of(), 0, null, List.of(), List.of());
@@ -71,17 +73,13 @@ public final class Materials {
     /**
      * The same with a laminate.
      *
-     * @param cover  the laminate, at least as wide as the film
+     * @param cover  the laminate; its rolls are at least as wide as the narrowest of the film
      * @param rolls  its rolls, at least one
      * @param leadIn laminate lost at the start of each run, 0 to 100 m
      * @return the materials
-     * @throws RefusedException if the laminate is narrower than the film, there is no roll, two have one id, or the lead-in is out of range
+     * @throws RefusedException if the laminate is narrower than every film roll, there is no roll, two have one id, or the lead-in is out of range
      */
     public Materials withLaminate(Laminate cover, List<RollOffer> rolls, Quantity<Length> leadIn) {
-        if (!cover.covers(film)) {
-            throw new RefusedException(
-                    "laminate width", cover.rollWidth().toString(), "must be at least the film's " + film.rollWidth(), "Maybe another laminate was meant.");
-        }
         long steps = Steps.up(Door.lengthM("lead-in", leadIn, Range.closed(0, 100)));
         return new Materials(film, filmRolls, cover, some("laminate rolls", rolls), steps, ink, consumables, coatings);
     }
@@ -113,14 +111,13 @@ public final class Materials {
     /**
      * The same with another film, or other rolls of the same.
      *
-     * @param other the film, not wider than the laminate if there is one
+     * @param other the film, in a width that the laminate covers if there is one
      * @param rolls its rolls, at least one
      * @return the materials
-     * @throws RefusedException if there is no roll or the laminate is narrower than the film
+     * @throws RefusedException if there is no roll, the laminate is narrower than all of them, or one leaves nothing printable beside the overlap
      */
     public Materials withFilm(Film other, List<RollOffer> rolls) {
-        Materials changed = new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables, coatings);
-        return laminate == null ? changed : changed.withLaminate(laminate, laminateRolls, leadIn());
+        return new Materials(other, some("film rolls", rolls), laminate, laminateRolls, leadInSteps, ink, consumables, coatings);
     }
 
     /**
@@ -175,6 +172,25 @@ public final class Materials {
      */
     public List<RollOffer> filmRolls() {
         return filmRolls;
+    }
+
+    /**
+     * The film in each width that it can be hung in.
+     *
+     * @return one for each width of its rolls, in the order in which they are offered; rolls of which there are none, and those that no
+     *     laminate covers, left out
+     */
+    public List<Film> films() {
+        return new FilmWidths(this).films();
+    }
+
+    /**
+     * The film in each width that it is offered in but cannot be hung in, since no laminate roll is as wide.
+     *
+     * @return one for each such width; empty without a laminate
+     */
+    public List<Film> uncovered() {
+        return new FilmWidths(this).uncovered();
     }
 
     /**

@@ -90,7 +90,7 @@ public final class OneMore {
     }
 
     /**
-     * One more panel of full width and some length, and nothing else: the rolls are planned anew with it, so that it is free where a remnant
+     * One more panel of full width, of the widest film that is hung, and some length, and nothing else: the rolls are planned anew with it, so that it is free where a remnant
      * holds it and costs a roll where none does.
      *
      * @param length how long, above 0, at most 10 km
@@ -100,7 +100,7 @@ public final class OneMore {
     public Optional<PriceEffect> film(Quantity<Length> length) {
         long steps = Steps.up(Door.lengthM("length", length, Range.POSITIVE));
         RollPlan before = cost.filmPlan();
-        long width = cost.job().materials().film().printableWidthSteps();
+        long width = cost.layouts().stream().mapToLong(layout -> layout.film().printableWidthSteps()).max().orElseThrow();
         String wall = before.cuts().isEmpty() ? "" : before.cuts().get(0).group();
         List<Cut> cuts = new ArrayList<>(before.cuts());
         cuts.add(new Cut("one more", width, steps, 1, wall));

@@ -1,6 +1,5 @@
 package io.github.bedjoint.job;
 
-import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.Places;
@@ -42,16 +41,14 @@ final class RollJob {
                 cuts.add(new Cut(panel.wall() + " spare " + number, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
         }
-        List<Stock> stock = stock(job.materials().filmRolls(), job.materials().film().printableWidthSteps());
+        List<Stock> stock = new FilmWidths(job.materials()).filmStock();
         return RollPlanner.withDefaults().withTerms(job.cutting()).withWorkLimit(work).plan(cuts, stock);
     }
 
     static Optional<LaminatePlan> laminate(Job job, RollPlan film) {
-        return job.materials().laminate().map(laminate -> LaminatePlan.of(
-                film,
-                job.materials().leadInSteps(),
-                stock(job.materials().laminateRolls(), laminate.rollWidthSteps()),
-                RollPlanner.withDefaults()));
+        Materials materials = job.materials();
+        return materials.laminate().map(laminate -> LaminatePlan.of(
+                film, materials.film().edgeMarginSteps(), materials.leadInSteps(), new FilmWidths(materials).laminateStock(), RollPlanner.withDefaults()));
     }
 
     static WasteAccount waste(Job job, List<PanelLayout> layouts, RollPlan film) {
@@ -71,14 +68,5 @@ final class RollJob {
             }
         }
         return WasteAccount.of(film, job.materials().film(), parts);
-    }
-
-    private static List<Stock> stock(List<RollOffer> offers, long widthSteps) {
-        List<Stock> stock = new ArrayList<>();
-        for (RollOffer offer : offers) {
-            stock.add(new Stock(
-                    offer.id(), widthSteps, offer.lengthSteps(), offer.price().getAmountMinorLong(), offer.available(), offer.lot()));
-        }
-        return stock;
     }
 }

@@ -12,7 +12,10 @@ import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.PriceRate;
 import io.github.bedjoint.units.Read;
 import java.util.List;
+import java.util.function.BiFunction;
+import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import org.joda.money.CurrencyUnit;
 
 /** Reads film, laminate, ink, consumables and coatings. */
@@ -24,7 +27,7 @@ final class MaterialsReader {
         if (f.has("laminate")) {
             Materials bare = materials;
             materials = f.object("laminate", l -> bare.withLaminate(
-                    Laminate.of(l.text("name"), l.read("rollWidth", Read::length)), rolls(l, currency), l.read("leadIn", Read::length)));
+                    Laminate.of(l.text("name"), l.read("rollWidth", Read::length)), rolls(l, currency, RollOffer::withWidth), l.read("leadIn", Read::length)));
         }
         if (f.has("ink")) {
             materials = materials.withInk(f.object("ink", i -> ink(i, currency)));
@@ -57,15 +60,21 @@ final class MaterialsReader {
             film = f.object("surfaceTemperature", t ->
                     bare.withSurfaceTemperatures(t.read("least", Read::temperature), t.read("most", Read::temperature)));
         }
-        return Materials.of(film, rolls(f, currency));
+        Film read = film;
+        return Materials.of(read, rolls(f, currency, (roll, width) -> {
+            // The film in this width is made here, so that one that leaves nothing printable is refused under its own path.
+            read.withRollWidth(width);
+            return roll.withWidth(width);
+        }));
     }
 
-    private static List<RollOffer> rolls(Fields f, CurrencyUnit currency) {
-        return f.list("rolls", node -> Fields.whole(node, r -> roll(r, currency)));
+    private static List<RollOffer> rolls(Fields f, CurrencyUnit currency, BiFunction<RollOffer, Quantity<Length>, RollOffer> wide) {
+        return f.list("rolls", node -> Fields.whole(node, r -> roll(r, currency, wide)));
     }
 
-    private static RollOffer roll(Fields f, CurrencyUnit currency) {
+    private static RollOffer roll(Fields f, CurrencyUnit currency, BiFunction<RollOffer, Quantity<Length>, RollOffer> wide) {
         RollOffer roll = RollOffer.of(f.text("id"), f.read("length", Read::length), f.priced("price", currency, Read::money));
+        roll = f.with(roll, "width", n -> f.read(n, Read::length), wide);
         roll = f.with(roll, "available", f::count, RollOffer::withAvailable);
         roll = f.with(roll, "leastOrder", f::count, (r, least) -> r.orderedBy(least, r.inCarton()));
         roll = f.with(roll, "inCarton", f::count, (r, carton) -> r.orderedBy(r.leastOrder(), carton));

@@ -108,6 +108,9 @@ final class MaterialsWriter {
 
     private void roll(RollOffer roll) throws IOException {
         out.field("id", roll.id());
+        if (roll.widthSteps() > 0) {
+            out.steps("width", roll.widthSteps());
+        }
         out.steps("length", roll.lengthSteps());
         out.field("price", roll.price().toString());
         if (roll.available() != RollOffer.UNLIMITED) {

@@ -61,7 +61,7 @@ final class ResultWriter {
         if (cost.isPriced()) {
             new ChoiceWriter(json).write(cost.choice());
             json.writeFieldName("rolls");
-            rolls(cost.filmPlan());
+            rolls(cost.filmPlan(), cost.job().materials().film().edgeMarginSteps());
             film();
             orders();
             laminate();
@@ -141,6 +141,7 @@ final class ResultWriter {
                 json.writeStringField("direction", Fields.word(panel.direction()));
                 length("left", panel.lowerLeft().xSteps());
                 length("bottom", panel.lowerLeft().ySteps());
+                length("filmWidth", layout.film().rollWidthSteps());
                 length("cutWidth", panel.cutWidthSteps());
                 length("cutLength", panel.cutLengthSteps());
                 json.writeStringField("cut", Print.cut(panel.cutWidthSteps(), style) + " x " + Print.cut(panel.cutLengthSteps(), style));
@@ -150,11 +151,12 @@ final class ResultWriter {
         json.writeEndArray();
     }
 
-    private void rolls(RollPlan plan) throws IOException {
+    private void rolls(RollPlan plan, long marginSteps) throws IOException {
         json.writeStartArray();
         for (OpenedRoll roll : plan.rolls()) {
             json.writeStartObject();
             json.writeStringField("roll", roll.stockId());
+            length("width", plan.row(roll).widthSteps() + 2 * marginSteps);
             json.writeArrayFieldStart("panels");
             for (String piece : roll.pieces()) {
                 json.writeString(piece);
@@ -216,7 +218,7 @@ final class ResultWriter {
             number("lengthM", cost.laminate().get().length().getValue());
             json.writeNumberField("runs", cost.laminate().get().runs());
             json.writeFieldName("rolls");
-            rolls(cost.laminate().get().plan());
+            rolls(cost.laminate().get().plan(), 0);
             json.writeEndObject();
         }
     }

@@ -134,8 +134,14 @@ public final class PanelLayout implements Explained {
         return all.stream().mapToDouble(figure).sum();
     }
 
-    /** The possible ones by cost, then fewer panels, in the given order where both are the same; the first of the others if none is. */
-    static List<PanelLayout> ranked(List<PanelLayout> all, int most) {
+    /**
+     * Layouts of one wall from the cheapest on: by cost, then fewer panels, in the given order where both are the same.
+     *
+     * @param all  at least one layout
+     * @param most how many at most
+     * @return the possible ones, or only the first of the others where none is possible
+     */
+    public static List<PanelLayout> ranked(List<PanelLayout> all, int most) {
         List<PanelLayout> possible = all.stream()
                 .filter(PanelLayout::isPossible)
                 .sorted(Comparator.comparingDouble((PanelLayout l) -> Math.rint(l.cost * 1e9)).thenComparing(l -> l.panels.size()))

@@ -11,7 +11,9 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
@@ -20,7 +22,7 @@ import javax.measure.quantity.Length;
  *
  * <p>Laminate goes on the printed web before trimming, so a run is as long as the panels and gaps it covers and a lead-in. A laminate
  * joint never falls inside a panel: a film roll is laminated in one run where a laminate roll is long enough, and otherwise in runs that
- * end where a cross cut from edge to edge meets no panel. Immutable.
+ * end where a cross cut from edge to edge meets no panel. A run is as wide as the film roll that it covers, edge margins included. Immutable.
  */
 public final class LaminatePlan implements Explained {
     private static final Symbol LENGTH = new Symbol("L_lam", Measure.LENGTH, "length of laminate");
@@ -51,16 +53,20 @@ public final class LaminatePlan implements Explained {
      * Plans the laminate of a film plan.
      *
      * @param film        a plan of the film that holds every cut
+     * @param marginSteps edge margin on each side of the film, by which a roll is wider than the plan's stock, in steps, 0 or more
      * @param leadInSteps laminate lost at the start of each run, in steps, 0 or more
-     * @param stock       laminate rolls, each at least as wide as the film
+     * @param stock       laminate rolls with their full widths
      * @param planner     how the laminate rolls are cut
-     * @return the runs and their roll plan, which is infeasible when a panel is longer than every laminate roll
+     * @return the runs and their roll plan, which is infeasible when a panel is longer, or a film roll wider, than every laminate roll
      */
-    public static LaminatePlan of(RollPlan film, long leadInSteps, List<Stock> stock, RollPlanner planner) {
-        long longest = stock.stream().mapToLong(Stock::lengthSteps).max().orElse(0) - leadInSteps;
+    public static LaminatePlan of(RollPlan film, long marginSteps, long leadInSteps, List<Stock> stock, RollPlanner planner) {
+        Map<String, Long> widths = new HashMap<>();
+        film.stock().forEach(row -> widths.put(row.id(), row.widthSteps() + 2 * marginSteps));
         List<Long> webs = new ArrayList<>();
-        long width = 1;
+        List<Cut> runs = new ArrayList<>();
         for (OpenedRoll roll : film.rolls()) {
+            long width = widths.getOrDefault(roll.stockId(), 1L);
+            long longest = stock.stream().filter(row -> row.widthSteps() >= width).mapToLong(Stock::lengthSteps).max().orElse(0) - leadInSteps;
             long start = 0;
             long end = 0;
             for (List<PlacedCut> section : roll.sections()) {
@@ -72,11 +78,9 @@ public final class LaminatePlan implements Explained {
                 end = next;
             }
             webs.add(end - start);
-            width = Math.max(width, roll.placed().stream().mapToLong(PlacedCut::acrossEndSteps).max().orElse(1));
-        }
-        List<Cut> runs = new ArrayList<>();
-        for (long web : webs) {
-            runs.add(new Cut("run " + (runs.size() + 1), width, web + leadInSteps, 1, ""));
+            for (long web : webs.subList(runs.size(), webs.size())) {
+                runs.add(new Cut("run " + (runs.size() + 1), width, web + leadInSteps, 1, ""));
+            }
         }
         List<Double> websM = webs.stream().map(Steps::toM).toList();
         return new LaminatePlan(websM, Steps.toM(leadInSteps), planner.withCuts(CutKind.CROSS).plan(runs, stock));

@@ -60,6 +60,20 @@ public record RollPlan(
     }
 
     /**
+     * The row of the stock that a roll is taken from.
+     *
+     * @param roll a roll of this plan
+     * @return its row
+     * @throws IllegalArgumentException if the stock has no such row
+     */
+    public Stock row(OpenedRoll roll) {
+        return stock.stream()
+                .filter(row -> row.id().equals(roll.stockId()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the plan opens a roll '" + roll.stockId() + "' that is not in its stock"));
+    }
+
+    /**
      * Whether the plan is proven the cheapest.
      *
      * @return true if the cost equals the lower bound and the certificate shows it

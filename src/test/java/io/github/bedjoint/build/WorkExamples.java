@@ -4,6 +4,7 @@ import io.github.bedjoint.calibration.Calibration;
 import io.github.bedjoint.calibration.JobLog;
 import io.github.bedjoint.calibration.PaceFit;
 import io.github.bedjoint.conditions.DewPoint;
+import io.github.bedjoint.film.Film;
 import io.github.bedjoint.labour.Allowance;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
@@ -34,7 +35,14 @@ import io.github.bedjoint.price.Profit;
 import io.github.bedjoint.price.Rounding;
 import io.github.bedjoint.price.ServiceCost;
 import io.github.bedjoint.risk.Spread;
+import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.FilmYield;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollPlanner;
+import io.github.bedjoint.rolls.Stock;
+import io.github.bedjoint.rolls.WasteAccount;
+import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.schedule.ThreePoint;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.working.Explained;
@@ -84,12 +92,21 @@ final class WorkExamples {
                 new Hire("lift", Read.money("EUR 120.00"), Read.money("EUR 85.50"), 3).over(5, 1),
                 ThreePoint.of(Read.time("5 h"), Read.time("8 h"), Read.time("17 h")),
                 FilmYield.of(Read.area("18 m2"), Read.area("24 m2")),
+                twoWidths(),
                 fit,
                 fit.pace(Driver.HEATED_AREA),
                 fit.pace(Driver.SEAM),
                 fit.pace(Driver.PANEL),
                 fit.predict(Amounts.none().withInner(Driver.HEATED_AREA, 25).withInner(Driver.SEAM, 15).withInner(Driver.PANEL, 8), 0.9),
                 fit.against(Map.of(Driver.HEATED_AREA, Pace.perArea(Read.timePerArea("30 min/m2")))).orElseThrow());
+    }
+
+    /** A panel of 1.5 x 5 m from a roll of 1.52 m, four of 1 x 2.5 m from one of 1 m, each roll 10 m long with a lead of 0.1 m. */
+    private static WasteAccount twoWidths() {
+        List<Stock> stock = List.of(new Stock("wide", 121_600, 808_000, 13_000, 1, ""), new Stock("narrow", 80_000, 808_000, 10_000, 1, ""));
+        List<Cut> cuts = List.of(new Cut("w", 120_000, 400_000, 1, ""), new Cut("n", 80_000, 200_000, 4, ""));
+        RollPlan plan = RollPlanner.withDefaults().withLead(8_000).withCuts(CutKind.CROSS).plan(cuts, stock);
+        return WasteAccount.of(plan, Film.of("film", Read.length("1 m")), Map.of(WastePart.VISIBLE, 17.5));
     }
 
     static Stream<Explained> money() {

@@ -72,4 +72,17 @@ class RollOfferTest {
         assertThat(OFFER.withPrice(Read.money("USD 1000000000.00")).price()).isEqualTo(Read.money("USD 1000000000.00"));
         assertThatThrownBy(() -> OFFER.withPrice(Read.money("USD 1000000000.01"))).hasMessageContaining("Maybe a digit slipped");
     }
+
+    @Test
+    void withWidth_ofItsOwn_isRoundedDownAndPrinted() {
+        RollOffer wide = OFFER.withWidth(Read.length("60 in"));
+        assertThat(OFFER.widthSteps()).isZero();
+        assertThat(wide.widthSteps()).isEqualTo(60 * 2032);
+        assertThat(wide.withAvailable(3).withLot("a").widthSteps()).isEqualTo(wide.widthSteps());
+        assertThat(wide).isNotEqualTo(OFFER).hasToString(OFFER.toString().replaceFirst(", ", ", 1.524 m wide, "));
+        assertThat(RollOffer.of("a", Read.length("1 m"), Read.money("EUR 1.00")).withWidth(Read.length("12.6 um")).widthSteps()).isEqualTo(1);
+        assertThatThrownBy(() -> OFFER.withWidth(Read.length("0 in"))).hasMessageContaining("roll width");
+        assertThatThrownBy(() -> OFFER.withWidth(Read.length("21 m"))).hasMessageContainingAll("roll width", "20 m");
+        assertThat(Film.of("film", Read.length("54 in")).withRollWidth(Read.length("60 in"))).isEqualTo(Film.of("film", Read.length("60 in")));
+    }
 }

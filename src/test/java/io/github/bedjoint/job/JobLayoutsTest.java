@@ -47,10 +47,18 @@ class JobLayoutsTest {
         return Job.builder("job", new Survey(walls), Materials.of(film, rolls), PriceRules.in(EUR)).layout(planner).build();
     }
 
+    /** The same with rolls of 1.3 m, on which two of the panels find no room side by side either. */
+    private static Job wider(Job job, long seed) {
+        Random random = new Random(seed + 1000);
+        List<RollOffer> rolls = new ArrayList<>(job.materials().filmRolls());
+        rolls.add(RollOffer.of("wide", Read.length("8 m"), Money.of(EUR, 90 + random.nextInt(60))).withWidth(Read.length("1.3 m")));
+        return job.toBuilder().materials(job.materials().withFilm(job.materials().film(), rolls)).build();
+    }
+
     private static BigDecimal cost(Job job, List<PanelLayout> layouts) {
         RollPlan film = RollJob.film(job, layouts, RollJob.WORK);
         assertThat(film.isProven()).isTrue();
-        double other = layouts.stream().mapToDouble(l -> l.cost() - JobRates.rollPerM(job) * l.filmM()).sum();
+        double other = layouts.stream().mapToDouble(l -> l.cost() - new FilmWidths(job.materials()).filmPerM(l.film()) * l.filmM()).sum();
         return BigDecimal.valueOf(film.cost(), 2).add(BigDecimal.valueOf(other)).setScale(2, RoundingMode.HALF_UP);
     }
 
@@ -60,10 +68,12 @@ class JobLayoutsTest {
             return;
         }
         Wall next = job.survey().walls().get(wall);
-        for (PanelLayout layout : JobRates.planner(job, next).best(next, job.materials().film(), most)) {
-            List<PanelLayout> more = new ArrayList<>(before);
-            more.add(layout);
-            combine(job, wall + 1, most, more, costs);
+        for (Film film : job.materials().films()) {
+            for (PanelLayout layout : JobRates.planner(job, next, film).best(next, film, most)) {
+                List<PanelLayout> more = new ArrayList<>(before);
+                more.add(layout);
+                combine(job, wall + 1, most, more, costs);
+            }
         }
     }
 
@@ -86,6 +96,32 @@ class JobLayoutsTest {
         }
         // Taking the best layout of each wall alone is not enough.
         assertThat(better).isPositive();
+    }
+
+    @Test
+    void of_severalWidths_isTheCheapestOfAllCombinationsAndNeverDearerThanWithout() {
+        int cheaper = 0;
+        int mixed = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            Job narrow = job(seed, LayoutPlanner.withDefaults().withFit(Fit.EQUALISED));
+            Job job = wider(narrow, seed);
+            List<BigDecimal> costs = new ArrayList<>();
+            combine(job, 0, 1, List.of(), costs);
+            costs.sort(null);
+            JobPlan plan = JobPlan.of(job);
+            LayoutChoice choice = plan.choice();
+            LayoutChoice without = JobPlan.of(narrow).choice();
+            assertThat(choice).isNotNull();
+            assertThat(without).isNotNull();
+            assertThat(choice.cost().getAmount()).as("seed " + seed).isEqualByComparingTo(costs.get(0));
+            assertThat(choice.isProven()).as("seed " + seed).isTrue();
+            assertThat(choice.cost()).as("seed " + seed).isLessThanOrEqualTo(without.cost());
+            cheaper += choice.cost().isLessThan(without.cost()) ? 1 : 0;
+            mixed += plan.layouts().stream().map(layout -> layout.film().rollWidthSteps()).distinct().count() > 1 ? 1 : 0;
+        }
+        // A wider roll often pays, and sometimes for some walls only.
+        assertThat(cheaper).isPositive();
+        assertThat(mixed).isPositive();
     }
 
     @Test

@@ -35,7 +35,7 @@ class JobRatesTest {
     @Test
     void of_brickFront_isWorkedByHand() throws IOException {
         Job job = JobFile.parse(demo());
-        Rates rates = JobRates.of(job, job.survey().walls().get(0));
+        Rates rates = JobRates.of(job, job.survey().walls().get(0), job.materials().film());
         // Film 420/25 = 16.80 (198/10 is dearer), laminate 310/50 = 6.20, ink 1.36 m2 x 8 mL x 0.11 = 1.1968;
         // printing 5 min x 0.15 and laminating 1 min, at 0.60 a minute: 0.45 + 0.60.
         assertThat(rates.filmPerM()).isCloseTo(16.80 + 6.20 + 1.1968 + 0.45 + 0.60, within(1e-9));
@@ -71,6 +71,6 @@ class JobRatesTest {
     void planner_ratesThatWereSet_stay() throws IOException {
         Job job = JobFile.parse(demo());
         LayoutPlanner own = job.layout().withRates(new Rates(7, 1, 0, 0));
-        assertThat(JobRates.planner(job.toBuilder().layout(own).build(), job.survey().walls().get(0)).rates()).isEqualTo(new Rates(7, 1, 0, 0));
+        assertThat(JobRates.planner(job.toBuilder().layout(own).build(), job.survey().walls().get(0), job.materials().film()).rates()).isEqualTo(new Rates(7, 1, 0, 0));
     }
 }

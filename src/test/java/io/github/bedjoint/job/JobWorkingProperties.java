@@ -34,7 +34,7 @@ class JobWorkingProperties {
             "layout\\.(cut-.*|shape-trim|take-up|reach|extra-as-wall|spare.*)", // explained per panel and print list, or with film fed in only
             "price\\.(break-even-.*|disposal-.*|ordered|spare|per-area.*|variance.*|price-variance-.*|usage-variance-.*|overhead-(spending|efficiency))",
             "price\\.line-by-(length|mass)", // extras of a job file are counts
-            "rolls\\.(coverage|drops-per-roll|area-division)", // of one roll and one length, for who asks
+            "rolls\\.(coverage|drops-per-roll|area-division|over-widths)", // of one roll and one length, for who asks; of rolls of several widths
             "schedule\\.(three-point-.*|lead-time)", "labour\\..*-learned",
             "texture\\.(bed-length|head-length|unit-count|variance.*|take-up|stretch-left|.*uncertainty)", // counts and uncertainty on demand
             "job\\.least-contact", // unknown where a measured surface is bridged

@@ -70,6 +70,24 @@ class LessOverlapTest {
                 .endsWith("No overlap down to 1.0 mm was found to save film rolls.");
     }
 
+    /** A wall of 0.9 m is one drop: no seam, nothing to save. */
+    @Test
+    void of_onePanel_savesNothing() {
+        LessOverlap less = LessOverlap.of(cost("0.9 m", ""), Read.length("1 mm"));
+        assertThat(less.rate().isZero()).isTrue();
+        assertThat(less.effect().orElseThrow().total().isZero()).isTrue();
+        assertThat(less.enough()).isEmpty();
+    }
+
+    /** 3 m rolls and a wall of 4 m: no drop fits, so there is nothing to compare. */
+    @Test
+    void of_jobWithoutAPlan_isRefused() {
+        JobCost cost = cost("2.9 m", "");
+        Job tall = cost.job().toBuilder().survey(Survey.of(Wall.rectangle("north", Read.length("2.9 m"), Read.length("4 m")))).build();
+        assertThatThrownBy(() -> LessOverlap.of(JobCost.of(tall), Read.length("1 mm"))).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> JobCost.of(tall).rollReasons(UnitStyle.METRIC)).isInstanceOf(IllegalStateException.class);
+    }
+
     @Test
     void of_moreThanTheOverlap_leavesNoJob() {
         LessOverlap less = LessOverlap.of(cost("2.9 m", ""), Read.length("20 mm"));

@@ -134,6 +134,10 @@ public final class RandomJobs {
     }
 
     private void orders(Map<String, Object> job) {
+        List<Object> offers = JsonTree.array(JsonTree.object(job.get("film")).get("rolls"));
+        if (offers.size() > 1 && maybe(3)) {
+            JsonTree.object(offers.get(1)).put("width", length(between(30, 64) * 16));
+        }
         if (maybe(3)) {
             Map<String, Object> roll = JsonTree.object(JsonTree.array(JsonTree.object(job.get("film")).get("rolls")).get(0));
             roll.put("leastOrder", between(0, 5));

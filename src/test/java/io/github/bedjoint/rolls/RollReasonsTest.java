@@ -201,6 +201,26 @@ class RollReasonsTest {
                         + " The rolls at hand do not give that, even all of them.");
     }
 
+    /** Walls and lots without names, a lot without rolls, and more bounds than are told; by hand, and not checked. */
+    @Test
+    void lines_manyLotBounds_areToldByThreeAndCounted() {
+        List<Cut> cuts = List.of(new Cut("a", MM, 400 * MM, 1, ""), new Cut("b", MM, 400 * MM, 1, "south"));
+        List<Stock> stock = List.of(new Stock("S", MM, 500 * MM, 10, -1, ""));
+        Certificate one = new Certificate(List.of(new PriceList(List.of(1L), List.of(List.of(1L)))), List.of(), List.of());
+        Certificate two = new Certificate(List.of(new PriceList(List.of(1L, 1L), List.of(List.of(1L)))), List.of(), List.of());
+        LotBound gone = new LotBound("old", List.of("south"), LotBound.IMPOSSIBLE, Certificate.empty());
+        Certificate lots = new Certificate(
+                List.of(), List.of(), List.of(new LotBound("", List.of(""), 10, one), gone, new LotBound("", List.of("", "south"), 20, two), gone, gone));
+        RollPlan plan = new RollPlan(cuts, stock, CuttingTerms.plain().withLots(LotRule.ONE_LOT_PER_WALL), List.of(), 20, 20, Stop.PROVEN, lots, List.of(), 1);
+        assertThat(RollReasons.of(plan).lines().subList(1, 5)).containsExactly(
+                "Wall without a name from lot without a name: at least 10. Counting all panels gives 1. One S takes all."
+                        + " The cheapest rolls with room for all of it are 1 x S for 10.",
+                "Wall south from lot old: cannot be cut. It has no rolls.",
+                "Walls without a name and south from lot without a name: at least 20. Counting all panels gives 2. One S takes at most 1."
+                        + " The cheapest rolls with room for all of it are 2 x S for 20.",
+                "2 more bounds of this kind.");
+    }
+
     /** Two new rolls at 10 hold any two panels of 5 more than the four of both walls need, whatever the lots: the bound without lots stands. */
     @Test
     void lines_lotsThatChangeNothing_sayThatItHoldsWithoutThem() {

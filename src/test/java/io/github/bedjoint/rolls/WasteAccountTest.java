@@ -75,7 +75,7 @@ class WasteAccountTest {
     @Test
     void laminate_runLongerThanItsRoll_endsBetweenPanels() {
         List<Stock> ten = List.of(new Stock("lam", 1000 * MM, 10_000 * MM, 50_00, Stock.UNLIMITED, ""));
-        LaminatePlan split = LaminatePlan.of(plan(500), 1000 * MM, ten, RollPlanner.withDefaults());
+        LaminatePlan split = LaminatePlan.of(plan(500), 0, 1000 * MM, ten, RollPlanner.withDefaults());
         assertThat(split.runs()).isEqualTo(2);
         // 6.01 + 3 = 9.01 of web: the gap between the runs needs no laminate; and 2 lead-ins
         assertThat(split.webM()).isCloseTo(9.01, within(1e-12));
@@ -84,12 +84,12 @@ class WasteAccountTest {
         WorkingCheck.check(split.working());
 
         List<Stock> fifty = List.of(new Stock("lam", 1000 * MM, 50_000 * MM, 50_00, Stock.UNLIMITED, ""));
-        LaminatePlan one = LaminatePlan.of(plan(500), 1000 * MM, fifty, RollPlanner.withDefaults());
+        LaminatePlan one = LaminatePlan.of(plan(500), 0, 1000 * MM, fifty, RollPlanner.withDefaults());
         assertThat(one.runs()).isEqualTo(1);
         assertThat(one.webM()).isCloseTo(9.02, within(1e-12));
 
         List<Stock> two = List.of(new Stock("lam", 1000 * MM, 2_000 * MM, 50_00, Stock.UNLIMITED, ""));
-        assertThat(LaminatePlan.of(plan(500), 1000 * MM, two, RollPlanner.withDefaults()).plan().isFeasible()).isFalse();
+        assertThat(LaminatePlan.of(plan(500), 0, 1000 * MM, two, RollPlanner.withDefaults()).plan().isFeasible()).isFalse();
     }
 
     /**
@@ -110,7 +110,7 @@ class WasteAccountTest {
         WorkingCheck.check(account.working());
 
         List<Stock> three = List.of(new Stock("lam", 1000 * MM, 3_000 * MM, 50_00, Stock.UNLIMITED, ""));
-        LaminatePlan laminate = LaminatePlan.of(plan, 0, three, RollPlanner.withDefaults());
+        LaminatePlan laminate = LaminatePlan.of(plan, 0, 0, three, RollPlanner.withDefaults());
         assertThat(laminate.runs()).isEqualTo(2);
         assertThat(laminate.webM()).isCloseTo(5, within(1e-12));
     }
