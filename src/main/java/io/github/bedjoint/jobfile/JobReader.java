@@ -7,6 +7,7 @@ import io.github.bedjoint.job.Spares;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceRules;
+import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.RemnantRule;
@@ -116,9 +117,12 @@ final class JobReader {
         long least = f.with(METRE, "keepRemnantsFrom", n -> f.read(n, Read::length), (one, l) ->
                 Steps.up(Door.lengthM("remnant", l, Range.above(0, 1000))));
         int percent = f.with(0, "remnantValuePercent", f::count, (zero, p) -> Door.count("remnant value", p, 0, 100));
+        long unit = f.with(METRE, "remnantUnit", n -> f.read(n, Read::length), (one, l) ->
+                Steps.up(Door.lengthM("remnant unit", l, Range.above(0, 1000))));
         boolean oneLot = f.has("oneLotPerWall") && f.flag("oneLotPerWall");
-        return new CuttingTerms(
-                lead, tail, gap, new RemnantRule(least, METRE, percent), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+        CuttingTerms terms = new CuttingTerms(
+                lead, tail, gap, new RemnantRule(least, unit, percent), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY);
+        return f.with(terms, "cuts", n -> f.word(n, CutKind.class), CuttingTerms::withCuts);
     }
 
     private static CostLine extra(Fields f, CurrencyUnit currency) {

@@ -86,6 +86,8 @@ final class JobWriter {
         out.steps("gap", terms.gapSteps());
         out.steps("keepRemnantsFrom", terms.remnants().leastSteps());
         out.count("remnantValuePercent", terms.remnants().percent());
+        out.steps("remnantUnit", terms.remnants().unitSteps());
+        out.word("cuts", terms.cuts());
         out.flag("oneLotPerWall", terms.lots() == LotRule.ONE_LOT_PER_WALL);
     }
 
