@@ -16,7 +16,10 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -124,6 +127,49 @@ class JobSchemaTest {
         }
         if (node.items() != null) {
             node.items().forEach(item -> fields(item, names));
+        }
+    }
+
+    /** Each object of the schema has a section on the page, each of its fields a row, starred where it is required; and nothing else has. */
+    @Test
+    void page_ofTheJobFile_namesEveryFieldOfTheSchemaAndNoOther() throws IOException {
+        Map<String, Object> schema = JsonTree.object(JsonTree.parse(JobSchema.JOB.text()));
+        TreeMap<String, TreeSet<String>> wanted = new TreeMap<>();
+        fields("job", schema, wanted);
+        JsonTree.object(schema.get("$defs")).forEach((name, part) -> fields(name, JsonTree.object(part), wanted));
+        wanted.values().removeIf(Set::isEmpty);
+        TreeMap<String, TreeSet<String>> found = new TreeMap<>();
+        String section = "";
+        for (String line : Files.readAllLines(Path.of("docs", "job-file.md"))) {
+            if (line.startsWith("### `")) {
+                section = line.substring(5, line.length() - 1);
+                found.put(section, new TreeSet<>());
+            } else if (line.startsWith("| `")) {
+                String cell = line.substring(2, line.indexOf(" |", 2));
+                assertThat(found.get(section).add(cell.replace("`", ""))).as(line).isTrue();
+            }
+        }
+        assertThat(found).isEqualTo(wanted);
+    }
+
+    private static void fields(String section, Map<String, Object> part, Map<String, TreeSet<String>> all) {
+        collect("", part, all.computeIfAbsent(section, name -> new TreeSet<>()));
+    }
+
+    /** Fields of an object, of the objects in it and of the alternatives that it may be, but not of parts with a name of their own. */
+    private static void collect(String path, Map<String, Object> part, Set<String> fields) {
+        if (part.get("items") instanceof Map<?, ?>) {
+            collect(path, JsonTree.object(part.get("items")), fields);
+        }
+        if (part.get("oneOf") instanceof List<?> ways) {
+            ways.forEach(way -> collect(path, JsonTree.object(way), fields));
+        }
+        if (part.get("properties") instanceof Map<?, ?>) {
+            List<?> required = part.get("required") instanceof List<?> names ? names : List.of();
+            JsonTree.object(part.get("properties")).forEach((name, field) -> {
+                fields.add(path + name + (required.contains(name) ? " *" : ""));
+                collect(path + name + ".", JsonTree.object(field), fields);
+            });
         }
     }
 }
