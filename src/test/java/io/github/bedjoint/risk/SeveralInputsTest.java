@@ -23,6 +23,7 @@ import io.github.bedjoint.units.RefusedException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -166,7 +167,15 @@ class SeveralInputsTest {
             throw new StackOverflowError("deep");
         })).isInstanceOf(IllegalStateException.class).hasCauseInstanceOf(StackOverflowError.class);
         Thread.currentThread().interrupt();
-        assertThatThrownBy(() -> two.forEach(300, i -> {})).isInstanceOf(IllegalStateException.class).hasMessage("The simulation was interrupted");
+        // Jobs that never end by themselves: were they done at once, nobody would notice the interruption.
+        CountDownLatch never = new CountDownLatch(1);
+        assertThatThrownBy(() -> two.forEach(300, i -> {
+            try {
+                never.await();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        })).isInstanceOf(IllegalStateException.class).hasMessage("The simulation was interrupted");
         assertThat(Thread.interrupted()).isTrue();
     }
 
