@@ -7,7 +7,9 @@ import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.joda.money.Money;
@@ -35,8 +37,10 @@ public final class RollOffer {
     private final String lot;
     private final int leastOrder;
     private final int inCarton;
+    private final @Nullable LocalDate bestBefore;
 
-    private RollOffer(String id, long widthSteps, long lengthSteps, Money price, int available, String lot, int leastOrder, int inCarton) {
+    private RollOffer(
+            String id, long widthSteps, long lengthSteps, Money price, int available, String lot, int leastOrder, int inCarton, @Nullable LocalDate bestBefore) {
         this.id = id;
         this.widthSteps = widthSteps;
         this.lengthSteps = lengthSteps;
@@ -45,6 +49,7 @@ public final class RollOffer {
         this.lot = lot;
         this.leastOrder = leastOrder;
         this.inCarton = inCarton;
+        this.bestBefore = bestBefore;
     }
 
     /**
@@ -58,7 +63,7 @@ public final class RollOffer {
      */
     public static RollOffer of(String id, Quantity<Length> length, Money price) {
         long steps = Steps.down(Door.lengthM("roll length", length, Range.POSITIVE));
-        return new RollOffer(Door.text("roll id", id), 0, steps, checked(price), UNLIMITED, "", 0, 1);
+        return new RollOffer(Door.text("roll id", id), 0, steps, checked(price), UNLIMITED, "", 0, 1, null);
     }
 
     private static Money checked(Money price) {
@@ -81,7 +86,7 @@ public final class RollOffer {
      */
     public RollOffer withWidth(Quantity<Length> width) {
         long steps = Steps.down(Door.in(FilmFigure.ROLL_WIDTH.measure(), "roll width", width, FilmFigure.ROLL_WIDTH.range()));
-        return new RollOffer(id, steps, lengthSteps, price, available, lot, leastOrder, inCarton);
+        return new RollOffer(id, steps, lengthSteps, price, available, lot, leastOrder, inCarton, bestBefore);
     }
 
     /**
@@ -92,7 +97,7 @@ public final class RollOffer {
      * @throws RefusedException if the number is out of range
      */
     public RollOffer withAvailable(int rolls) {
-        return new RollOffer(id, widthSteps, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot, leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, price, Door.count("rolls available", rolls, 0, MOST), lot, leastOrder, inCarton, bestBefore);
     }
 
     /**
@@ -103,7 +108,7 @@ public final class RollOffer {
      * @throws RefusedException if the name is blank
      */
     public RollOffer withLot(String name) {
-        return new RollOffer(id, widthSteps, lengthSteps, price, available, Door.text("lot", name), leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, price, available, Door.text("lot", name), leastOrder, inCarton, bestBefore);
     }
 
     /**
@@ -114,7 +119,7 @@ public final class RollOffer {
      * @throws RefusedException if the price is negative or too high
      */
     public RollOffer withPrice(Money other) {
-        return new RollOffer(id, widthSteps, lengthSteps, checked(other), available, lot, leastOrder, inCarton);
+        return new RollOffer(id, widthSteps, lengthSteps, checked(other), available, lot, leastOrder, inCarton, bestBefore);
     }
 
     /**
@@ -128,7 +133,26 @@ public final class RollOffer {
      */
     public RollOffer orderedBy(int least, int carton) {
         return new RollOffer(
-                id, widthSteps, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000));
+                id, widthSteps, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000), bestBefore);
+    }
+
+    /**
+     * The same with the last day of its shelf life. It changes no plan; a job says where the roll would be applied later.
+     *
+     * @param day the last day on which the roll is still good
+     * @return the offer
+     */
+    public RollOffer withBestBefore(LocalDate day) {
+        return new RollOffer(id, widthSteps, lengthSteps, price, available, lot, leastOrder, inCarton, day);
+    }
+
+    /**
+     * The last day of its shelf life.
+     *
+     * @return the day, or empty where it is not known
+     */
+    public Optional<LocalDate> bestBefore() {
+        return Optional.ofNullable(bestBefore);
     }
 
     /**
@@ -222,12 +246,13 @@ public final class RollOffer {
                 && available == that.available
                 && lot.equals(that.lot)
                 && leastOrder == that.leastOrder
-                && inCarton == that.inCarton;
+                && inCarton == that.inCarton
+                && Objects.equals(bestBefore, that.bestBefore);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(id, widthSteps, lengthSteps, price, available, lot, leastOrder, inCarton);
+        return Objects.hash(id, widthSteps, lengthSteps, price, available, lot, leastOrder, inCarton, bestBefore);
     }
 
     /** Id, width where it has one of its own, length and price: {@code long, 45.72 m, USD 512.00}. */

@@ -271,7 +271,9 @@ public final class JobCost implements Explained {
      * @return the verdicts, harmless ones included
      */
     public List<Verdict> verdicts(UnitStyle style) {
-        return checks.verdicts(style);
+        List<Verdict> verdicts = new ArrayList<>(checks.verdicts(style));
+        verdicts.addAll(ShelfLife.verdicts(orders(), timetable().filter(Timetable::isPossible)));
+        return verdicts;
     }
 
     /**

@@ -96,6 +96,8 @@ final class JobVerdicts {
             }
         }
         verdicts.addAll(hires());
+        job.labour().siteCrew().slowerThanOne("site").ifPresent(verdicts::add);
+        job.labour().shopCrew().slowerThanOne("shop").ifPresent(verdicts::add);
         widths(style).ifPresent(verdicts::add);
         if (job.siteRate().isEmpty()) {
             verdicts.add(new Verdict(Verdict.Level.CAUTION, "price: labour", "hours are worked out but not charged, since the job gives no"

@@ -91,7 +91,7 @@ final class CalendarReader {
         }
     }
 
-    private static LocalDate date(JsonNode node) {
+    static LocalDate date(JsonNode node) {
         return time(node, node.scalar() instanceof String text ? text : "", LocalDate::parse, "a date such as 2027-04-12");
     }
 }

@@ -78,7 +78,8 @@ final class MaterialsReader {
         roll = f.with(roll, "available", f::count, RollOffer::withAvailable);
         roll = f.with(roll, "leastOrder", f::count, (r, least) -> r.orderedBy(least, r.inCarton()));
         roll = f.with(roll, "inCarton", f::count, (r, carton) -> r.orderedBy(r.leastOrder(), carton));
-        return f.with(roll, "lot", f::text, RollOffer::withLot);
+        roll = f.with(roll, "lot", f::text, RollOffer::withLot);
+        return f.with(roll, "bestBefore", n -> CalendarReader.date(f.get(n)), RollOffer::withBestBefore);
     }
 
     private static Ink ink(Fields f, CurrencyUnit currency) {

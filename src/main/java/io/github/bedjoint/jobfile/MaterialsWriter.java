@@ -125,6 +125,9 @@ final class MaterialsWriter {
         if (!roll.lot().isEmpty()) {
             out.field("lot", roll.lot());
         }
+        if (roll.bestBefore().isPresent()) {
+            out.field("bestBefore", roll.bestBefore().get().toString());
+        }
     }
 
     private void ink(Ink ink) throws IOException {

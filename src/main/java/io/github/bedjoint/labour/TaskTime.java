@@ -16,7 +16,7 @@ import javax.measure.quantity.Time;
 /** The time of one task over all places: basic, standard, paid and elapsed. Immutable. */
 public final class TaskTime implements Explained {
     private static final Source WORK_STUDY = Source.handbook("work study: standard time is basic time plus allowances");
-    private static final Source TANDEM = Source.practice("people together share the work at a stated efficiency");
+    static final Source TANDEM = Source.practice("people together share the work at a stated efficiency");
     private static final Source MACHINE = Source.practice("a machine runs alone but for an attended share");
     private static final Symbol STANDARD = new Symbol("t_s", Measure.TIME, "standard time of one person, or of the machine");
     private static final Symbol ELAPSED_TIME = new Symbol("t_e", Measure.TIME, "elapsed time");
@@ -57,6 +57,7 @@ public final class TaskTime implements Explained {
     private final Allowance allowance;
     private final int people;
     private final double efficiency;
+    private final boolean oneOfMany;
     private final double basicS;
     private final double standardS;
     private final double elapsedS;
@@ -68,7 +69,8 @@ public final class TaskTime implements Explained {
         this.places = places;
         this.allowance = task.allowed() ? allowance : Allowance.none();
         this.people = machine ? task.people() : crew.peopleFor(task.people());
-        this.efficiency = crew.efficiencyOf(people);
+        this.efficiency = crew.efficiencyOf(people, task.people());
+        this.oneOfMany = !machine && people > 1 && crew.oneWorks(people, task.people());
         this.basicS = Totals.of(places, PlaceTime::basicS);
         this.standardS = this.allowance.standardS(basicS);
         this.elapsedS = machine ? standardS : standardS / (people * efficiency);
@@ -160,14 +162,19 @@ public final class TaskTime implements Explained {
         Working paid = task.machine() == Machine.NONE
                 ? Working.of(PAID, paidS, standardS, efficiency)
                 : Working.of(MACHINE_PAID, paidS, standardS, task.attended());
-        return paid.whose(task.title()).because(standardWorking());
+        return crewed(paid);
     }
 
     Working elapsedWorking() {
         Working elapsed = task.machine() == Machine.NONE
                 ? Working.of(ELAPSED, elapsedS, standardS, people, efficiency)
                 : Working.of(MACHINE_ELAPSED, elapsedS, standardS);
-        return elapsed.whose(task.title()).because(standardWorking());
+        return crewed(elapsed);
+    }
+
+    private Working crewed(Working time) {
+        Working whole = time.whose(task.title()).because(standardWorking());
+        return oneOfMany ? whole.noting("one works, the others wait and are paid, since together they are slower: q counts as 1/n") : whole;
     }
 
     private Working standardWorking() {

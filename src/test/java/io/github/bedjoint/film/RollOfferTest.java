@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.bedjoint.units.Read;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 class RollOfferTest {
@@ -71,6 +72,16 @@ class RollOfferTest {
     void of_dearestPrice_isTheLastOneRead() {
         assertThat(OFFER.withPrice(Read.money("USD 1000000000.00")).price()).isEqualTo(Read.money("USD 1000000000.00"));
         assertThatThrownBy(() -> OFFER.withPrice(Read.money("USD 1000000000.01"))).hasMessageContaining("Maybe a digit slipped");
+    }
+
+    @Test
+    void withBestBefore_day_isKeptByEveryChange() {
+        LocalDate day = LocalDate.of(2027, 5, 12);
+        RollOffer dated = OFFER.withBestBefore(day);
+        RollOffer changed = dated.withLot("L7").withAvailable(2).withPrice(Read.money("USD 1.00")).orderedBy(1, 2).withWidth(Read.length("60 in"));
+        assertThat(changed.bestBefore()).contains(day);
+        assertThat(OFFER.bestBefore()).isEmpty();
+        assertThat(dated).isNotEqualTo(OFFER).isEqualTo(OFFER.withBestBefore(day)).hasSameHashCodeAs(OFFER.withBestBefore(day));
     }
 
     @Test

@@ -129,6 +129,7 @@ public final class RandomJobs {
         }
         if (!simple) {
             orders(job);
+            shelfLife(job);
         }
         return job;
     }
@@ -148,6 +149,15 @@ public final class RandomJobs {
             int weight = between(100, 300);
             String perKg = money(0, 300);
             job.put("disposal", Map.of("liner", liner + " g/m2", "film", weight + " g/m2", "price", perKg + "/kg"));
+        }
+    }
+
+    private void shelfLife(Map<String, Object> job) {
+        for (String material : List.of("film", "laminate")) {
+            if (job.containsKey(material) && maybe(3)) {
+                Object first = JsonTree.array(JsonTree.object(job.get(material)).get("rolls")).get(0);
+                JsonTree.object(first).put("bestBefore", "2027-0" + between(1, 9) + "-" + between(10, 28));
+            }
         }
     }
 
