@@ -133,11 +133,12 @@ public final class RollOffer {
      */
     public RollOffer orderedBy(int least, int carton) {
         return new RollOffer(
-                id, widthSteps, lengthSteps, price, available, lot, Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000), bestBefore);
+                id, widthSteps, lengthSteps, price, available, lot,
+                Door.count("minimum order", least, 0, MOST), Door.count("rolls in a carton", carton, 1, 1000), bestBefore);
     }
 
     /**
-     * The same with the last day of its shelf life. It changes no plan; a job says where the roll would be applied later.
+     * The same with the last day of its shelf life. It changes no plan; a job warns where the roll would be used later.
      *
      * @param day the last day on which the roll is still good
      * @return the offer

@@ -10,7 +10,8 @@ import java.util.Optional;
  * How many people work together and how well.
  *
  * <p>Work that takes one person {@code T} takes {@code n} people {@code T / (n q)}, and {@code T / q} is paid. Whoever works alone
- * has q = 1. Where {@code n q} is below 1, one does what one person can do, and the others wait and are paid: q counts as 1/n. For a task that demands more people than the crew has, helpers join for that task only, at the same q.
+ * has q = 1. Where {@code n q} is below 1, one does what one person can do, and the others wait and are paid:
+ * q counts as 1/n. For a task that demands more people than the crew has, helpers join for that task only, at the same q.
  *
  * @param people     how many, 1 to 50
  * @param efficiency q, the share of the time together that does work, more than 0 and at most 1
