@@ -378,7 +378,7 @@ public final class LayoutPlanner {
         List<PanelLayout> all = new ArrayList<>();
         for (Hanging one : hanging.tried()) {
             List<PanelLayout> found = new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most);
-            found.stream().filter(layout -> all.stream().noneMatch(layout::isAs)).forEach(all::add);
+            all.addAll(found.stream().filter(layout -> all.stream().noneMatch(layout::isAs)).toList());
         }
         return PanelLayout.ranked(all, most);
     }
