@@ -97,7 +97,7 @@ final class FilmPart {
 
     private void prints(PanelLayout layout) {
         String unit = page.style == UnitStyle.METRIC ? ", mm" : "";
-        Table table = page.table(layout.wall().name() + ", print files of a picture that fills wall and bleeds", "File", ">From left" + unit,
+        Table table = page.table(layout.wall().name() + ", print files with their places in the picture", "File", ">From left" + unit,
                 ">From top" + unit, ">Width" + unit, ">Height" + unit, "Turned", ">Copies");
         for (PrintList list : cost.prints()) {
             for (PrintFile file : list.files()) {

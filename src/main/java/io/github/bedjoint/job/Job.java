@@ -4,6 +4,9 @@ import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.labour.Labour;
 import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.Picture;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceRules;
 import io.github.bedjoint.rolls.CuttingTerms;
@@ -125,6 +128,21 @@ public final class Job {
      */
     public CuttingTerms cutting() {
         return parts.cutting;
+    }
+
+    /**
+     * Where the picture lies on a wall, where that was set.
+     *
+     * @param wall the wall's name
+     * @return its rectangle on the wall, or empty where it fills the wall and its bleeds
+     */
+    public Optional<Picture> statedPicture(String wall) {
+        return Optional.ofNullable(parts.pictures.get(wall));
+    }
+
+    /** The print files of a wall and the panels that are printed again. */
+    PrintList prints(PanelLayout layout) {
+        return spares().prints(layout, statedPicture(layout.wall().name()).orElseGet(() -> Picture.over(layout.wall())));
     }
 
     /**

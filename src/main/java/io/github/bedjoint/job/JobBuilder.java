@@ -4,6 +4,7 @@ import io.github.bedjoint.conditions.SiteConditions;
 import io.github.bedjoint.labour.Labour;
 import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.layout.LayoutPlanner;
+import io.github.bedjoint.layout.Picture;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.PriceRules;
 import io.github.bedjoint.rolls.CuttingTerms;
@@ -38,6 +39,7 @@ public final class JobBuilder {
     LayoutPlanner layout = LayoutPlanner.withDefaults();
     @Nullable TakeUp takeUp;
     CuttingTerms cutting = CuttingTerms.plain();
+    Map<String, Picture> pictures = Map.of();
     Spares spares = Spares.NONE;
     Labour labour = Labour.withDefaults();
     @Nullable PriceRate<Time> productionRate;
@@ -66,6 +68,7 @@ public final class JobBuilder {
         takeUp = other.takeUp;
         layout = takeUp == null ? other.layout : other.layout.withTakeUp(takeUp);
         cutting = other.cutting;
+        pictures = other.pictures;
         spares = other.spares;
         labour = other.labour;
         productionRate = other.productionRate;
@@ -81,7 +84,7 @@ public final class JobBuilder {
     }
 
     /**
-     * Other walls in place of those the job was begun with; access factors go with the names of the walls.
+     * Other walls in place of those the job was begun with; access factors and pictures go with the names of the walls.
      *
      * @param walls the walls
      * @return this builder
@@ -170,6 +173,22 @@ public final class JobBuilder {
      */
     public JobBuilder cutting(CuttingTerms terms) {
         cutting = terms;
+        return this;
+    }
+
+    /**
+     * Where the picture lies on a wall; it fills the wall and its bleeds, unless set.
+     *
+     * @param wall    the name of a wall of the survey
+     * @param picture its rectangle on the wall; what panels show beyond it stays blank
+     * @return this builder
+     * @throws RefusedException if there is no such wall
+     */
+    public JobBuilder picture(String wall, Picture picture) {
+        survey.wall(wall);
+        Map<String, Picture> more = new LinkedHashMap<>(pictures);
+        more.put(wall, picture);
+        pictures = Map.copyOf(more);
         return this;
     }
 

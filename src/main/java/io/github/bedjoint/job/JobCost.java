@@ -152,12 +152,13 @@ public final class JobCost implements Explained {
     }
 
     /**
-     * What the print room needs: a file for each panel with its place in the picture, which fills each wall and its bleeds, and spares.
+     * What the print room needs: a file for each panel with its place in the picture, which fills each wall and its bleeds unless the
+     * job says where it lies, and spares.
      *
      * @return a list for each wall that could be laid out
      */
     public List<PrintList> prints() {
-        return layouts().stream().filter(PanelLayout::isPossible).map(job.spares()::prints).toList();
+        return layouts().stream().filter(PanelLayout::isPossible).map(job::prints).toList();
     }
 
     /**
@@ -273,6 +274,7 @@ public final class JobCost implements Explained {
     public List<Verdict> verdicts(UnitStyle style) {
         List<Verdict> verdicts = new ArrayList<>(checks.verdicts(style));
         verdicts.addAll(ShelfLife.verdicts(orders(), timetable().filter(Timetable::isPossible)));
+        prints().forEach(list -> list.blank().ifPresent(verdicts::add));
         return verdicts;
     }
 

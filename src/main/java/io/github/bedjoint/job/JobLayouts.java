@@ -78,7 +78,8 @@ final class JobLayouts {
 
     /** The layouts of a wall that are compared: the best few in film of each width, or one that says why there is none. */
     private List<PanelLayout> layouts(Wall wall) {
-        boolean several = job.layout().fit() == Fit.CHEAPEST || job.layout().direction() == Direction.CHEAPEST;
+        boolean several = job.layout().fit() == Fit.CHEAPEST || job.layout().direction() == Direction.CHEAPEST
+                || job.layout().startsAtCheapest();
         List<PanelLayout> all = new ArrayList<>();
         for (Film film : widths.films()) {
             LayoutPlanner planner = JobRates.planner(job, wall, film);
@@ -213,10 +214,18 @@ final class JobLayouts {
             PanelLayout there = second.combination().layouts().get(i);
             if (there != winner.combination().layouts().get(i)) {
                 differ.add(there.wall().name() + " in " + Print.count(there.panels().size(), "panel") + " as "
-                        + there.direction().name().toLowerCase(Locale.ROOT) + (widths.films().size() == 1 ? "" : " of film " + wide(there)));
+                        + word(there.direction()) + from(there) + (widths.films().size() == 1 ? "" : " of film " + wide(there)));
             }
         }
         return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.known()).minus(rounded(winner.known())));
+    }
+
+    private String from(PanelLayout there) {
+        return job.layout().startsAtCheapest() ? " from the " + word(there.start()) : "";
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
     }
 
     private static String wide(PanelLayout layout) {

@@ -36,7 +36,7 @@ final class RollJob {
                 cuts.add(new Cut(id(panel), panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
             int number = 0;
-            for (Panel panel : job.spares().prints(layout).sparePanels()) {
+            for (Panel panel : job.prints(layout).sparePanels()) {
                 number++;
                 cuts.add(new Cut(panel.wall() + " spare " + number, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
@@ -63,7 +63,7 @@ final class RollJob {
             if (places.takeUpM2() > 0) {
                 parts.merge(WastePart.TAKE_UP, places.takeUpM2(), Double::sum);
             }
-            for (Panel panel : job.spares().prints(layout).sparePanels()) {
+            for (Panel panel : job.prints(layout).sparePanels()) {
                 parts.merge(WastePart.SPARE, panel.places().totalM2(), Double::sum);
             }
         }

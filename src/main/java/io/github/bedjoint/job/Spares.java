@@ -50,9 +50,8 @@ public record Spares(int count, double rate) {
         return new Spares(0, share);
     }
 
-    /** The print files of a wall and the panels that are printed again, the picture filling the wall and its bleeds. */
-    PrintList prints(PanelLayout layout) {
-        Picture picture = Picture.over(layout.wall());
+    /** The print files of a wall and the panels that are printed again. */
+    PrintList prints(PanelLayout layout, Picture picture) {
         return rate > 0 ? PrintList.withReprintRate(layout, picture, rate) : PrintList.withSpares(layout, picture, count);
     }
 }

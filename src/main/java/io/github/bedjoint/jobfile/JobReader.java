@@ -67,7 +67,7 @@ final class JobReader {
             LabourReader.read(f, job, rules.currency());
         }
         for (JsonNode node : wallNodes) {
-            WallReader.access(node, job);
+            WallReader.ofJob(node, job);
         }
         AccessReader.read(f, job, wallNodes, rules.currency());
         if (f.has("calendar")) {

@@ -36,20 +36,20 @@ public final class JobTables {
     }
 
     /**
-     * The print list: {@code file,wall,panel,from left,from top,width,height,quarter turn,copies}, offsets in a picture that fills each
-     * wall and its bleeds.
+     * The print list: {@code file,wall,panel,from left,from top,width,height,quarter turn,whole,copies}, offsets in the picture of
+     * each wall; where it does not cover the whole panel, the rest stays blank.
      *
      * @param cost  the job costed
      * @param style millimetres with one decimal, or feet and inches to 1/16 in
      * @return the table, with a heading only where nothing could be laid out
      */
     public static String prints(JobCost cost, UnitStyle style) {
-        StringBuilder table = new StringBuilder("file,wall,panel,from left,from top,width,height,quarter turn,copies\n");
+        StringBuilder table = new StringBuilder("file,wall,panel,from left,from top,width,height,quarter turn,whole,copies\n");
         for (PrintList list : cost.prints()) {
             for (PrintFile file : list.files()) {
                 row(table, CsvTable.defused(file.name()), CsvTable.defused(file.panel().wall()), Integer.toString(file.panel().number()),
                         cut(file.fromLeftSteps(), style), cut(file.fromTopSteps(), style), cut(file.panel().alongSteps(), style),
-                        cut(file.panel().upSteps(), style), file.quarterTurn() ? "yes" : "no", Integer.toString(file.copies()));
+                        cut(file.panel().upSteps(), style), file.quarterTurn() ? "yes" : "no", file.whole() ? "yes" : "no", Integer.toString(file.copies()));
             }
         }
         return table.toString();

@@ -29,7 +29,7 @@ final class JobWriter {
         out.field("currency", job.rules().currency().getCode());
         out.array("walls", () -> {
             for (Wall wall : job.survey().walls()) {
-                out.item(() -> new WallWriter(out).write(wall, job.statedFactor(wall.name()), job.access().bottomSteps(wall.name())));
+                out.item(() -> new WallWriter(out).write(wall, job));
             }
         });
         deduction(job.deduction());

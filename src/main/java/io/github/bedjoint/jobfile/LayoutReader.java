@@ -25,7 +25,9 @@ final class LayoutReader {
         planner = f.with(planner, "leastSliver", n -> f.read(n, Read::length), LayoutPlanner::withLeastSliver);
         planner = f.with(planner, "longestCut", n -> f.read(n, Read::length), LayoutPlanner::withLongestCut);
         planner = f.with(planner, "jointsAcross", f::flag, LayoutPlanner::withJointsAcross);
-        planner = f.with(planner, "start", n -> f.words(n, Side.class), LayoutReader::start);
+        planner = f.has("start") && "cheapest".equals(f.get("start").scalar())
+                ? planner.withCheapestStart()
+                : f.with(planner, "start", n -> f.words(n, Side.class), LayoutReader::start);
         planner = f.with(planner, "seams", n -> f.object(n, s -> seams(s, currency)), LayoutPlanner::withSeamRules);
         return f.with(planner, "weatherSide", n -> f.word(n, Side.class), LayoutPlanner::withWeatherSide);
     }

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.layout.JointPhase;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.SeamRules;
+import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -19,6 +20,10 @@ final class LayoutWriter {
     }
 
     void write(LayoutPlanner planner) throws IOException {
+        if (planner.hasRates()) {
+            throw new RefusedException("layout rates", planner.rates().toString(), "cannot be said in a job file",
+                    "Maybe leave them to the job's own prices and paces.");
+        }
         out.word("direction", planner.direction());
         out.word("fit", planner.fit());
         if (planner.overlapSteps() > 0) {
@@ -31,10 +36,14 @@ final class LayoutWriter {
         if (planner.joinsAcross()) {
             out.flag("jointsAcross", true);
         }
-        out.array("start", () -> {
-            out.text(Fields.word(planner.dropStart()));
-            out.text(Fields.word(planner.bandStart()));
-        });
+        if (planner.startsAtCheapest()) {
+            out.field("start", "cheapest");
+        } else {
+            out.array("start", () -> {
+                out.text(Fields.word(planner.dropStart()));
+                out.text(Fields.word(planner.bandStart()));
+            });
+        }
         if (planner.weatherSide().isPresent()) {
             out.word("weatherSide", planner.weatherSide().get());
         }

@@ -28,6 +28,7 @@ final class PrintsWriter {
                 json.writeNumberField("width", Steps.toM(file.panel().alongSteps()));
                 json.writeNumberField("height", Steps.toM(file.panel().upSteps()));
                 json.writeBooleanField("quarterTurn", file.quarterTurn());
+                json.writeBooleanField("whole", file.whole());
                 json.writeNumberField("copies", file.copies());
                 json.writeEndObject();
             }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import io.github.bedjoint.job.JobBuilder;
+import io.github.bedjoint.layout.Picture;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.LengthTolerance;
@@ -34,15 +35,23 @@ final class WallReader {
         wall = f.with(wall, "tolerances", n -> f.object(n, WallReader::tolerance), Wall::withTolerance);
         f.has("accessFactor");
         f.has("bottom");
+        f.has("picture");
         return f.with(wall, "access", n -> f.word(n, Access.class), Wall::withAccess);
     }
 
-    /** The access factor belongs to the job's hours, not to the wall; it is read once the wall is known by name. */
-    static void access(JsonNode node, JobBuilder job) {
+    /** Access factor and picture belong to the job, not to the wall; they are read once the wall is known by name. */
+    static void ofJob(JsonNode node, JobBuilder job) {
         Fields f = Fields.of(node);
         if (f.has("accessFactor")) {
             f.with(job, "accessFactor", f::number, (builder, factor) -> builder.accessFactor(f.text("name").strip(), factor));
         }
+        if (f.has("picture")) {
+            job.picture(f.text("name").strip(), f.object("picture", WallReader::picture));
+        }
+    }
+
+    private static Picture picture(Fields f) {
+        return Picture.at(f.read("left", Read::length), f.read("bottom", Read::length), f.read("width", Read::length), f.read("height", Read::length));
     }
 
     private static Point point(JsonNode node) {

@@ -1,5 +1,7 @@
 package io.github.bedjoint.jobfile;
 
+import io.github.bedjoint.job.Job;
+import io.github.bedjoint.layout.Picture;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
@@ -18,7 +20,7 @@ final class WallWriter {
         this.out = out;
     }
 
-    void write(Wall wall, Optional<Double> accessFactor, long bottomSteps) throws IOException {
+    void write(Wall wall, Job job) throws IOException {
         out.field("name", wall.name());
         long width = wall.widthSteps();
         long height = wall.heightSteps();
@@ -59,9 +61,25 @@ final class WallWriter {
             });
         }
         out.word("access", wall.access());
+        ofJob(wall.name(), job);
+    }
+
+    private void ofJob(String wall, Job job) throws IOException {
+        long bottomSteps = job.access().bottomSteps(wall);
         if (bottomSteps > 0) {
             out.steps("bottom", bottomSteps);
         }
+        Optional<Picture> picture = job.statedPicture(wall);
+        if (picture.isPresent()) {
+            Picture place = picture.get();
+            out.object("picture", () -> {
+                out.steps("left", place.leftSteps());
+                out.steps("bottom", place.bottomSteps());
+                out.steps("width", place.rightSteps() - place.leftSteps());
+                out.steps("height", place.topSteps() - place.bottomSteps());
+            });
+        }
+        Optional<Double> accessFactor = job.statedFactor(wall);
         if (accessFactor.isPresent()) {
             out.number("accessFactor", accessFactor.get());
         }

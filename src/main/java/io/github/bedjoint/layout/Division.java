@@ -1,6 +1,7 @@
 package io.github.bedjoint.layout;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.texture.TakeUp;
 import io.github.bedjoint.units.Print;
@@ -10,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Divides one wall for one film in one direction. */
+/** Divides one wall for one film in one direction from one side. */
 final class Division {
     /** Work on the cheapest seams grows with the square of their number. */
     private static final int MOST_PANELS = 2_000;
@@ -27,11 +28,11 @@ final class Division {
     private final Feed lengthwise;
     private final long lap;
 
-    Division(Wall wall, Film film, Direction way, Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules,
+    Division(Wall wall, Film film, Hanging hanging, Fit fit, Limits limits, Rates rates, SeamRules rules,
             TakeUp takeUp) {
         this.wall = wall;
         this.film = film;
-        this.way = way;
+        this.way = hanging.direction();
         this.hanging = hanging;
         this.fit = fit;
         this.limits = limits;
@@ -48,7 +49,7 @@ final class Division {
             return none("an overlap of " + cut(lap) + " is outside the range of " + film.name() + ", " + cut(film.leastOverlapSteps())
                     + " to " + cut(film.mostOverlapSteps()));
         }
-        Optional<WallRegions> regions = WallRegions.of(wall, hanging.frame(way));
+        Optional<WallRegions> regions = WallRegions.of(wall, hanging.frame());
         if (regions.isEmpty()) {
             return none("the extra lengths of the edges of " + wall.name() + " meet across a notch of its outline, or make it larger than a wall may be");
         }
@@ -87,13 +88,13 @@ final class Division {
 
     private List<PanelLayout> found(WallRegions regions, Cutting cutting, int wanted) {
         SeamSearch search = new SeamSearch(
-                regions, cutting, line(regions), rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(way), wanted);
+                regions, cutting, line(regions), rules, lap, film.printableWidthSteps(), limits.least(lap), hanging.ascending(), wanted);
         return search.strips().stream().map(strips -> layout(regions, cutting, strips, List.of(), search.places())).toList();
     }
 
     private PanelLayout layout(WallRegions regions, Cutting cutting, List<Strip> strips, List<Run> runs, int places) {
         Placement placed = new Placement(
-                wall, regions, cutting, rules, across, lengthwise, strips, hanging.ascending(way), hanging.lowPieceFirst(way));
+                wall, regions, cutting, rules, across, lengthwise, strips, hanging.ascending(), hanging.lowPieceFirst());
         return PanelLayout.of(this, strips, runs, placed, places);
     }
 
@@ -143,6 +144,10 @@ final class Division {
 
     Direction way() {
         return way;
+    }
+
+    Side start() {
+        return hanging.start();
     }
 
     long lap() {

@@ -52,13 +52,7 @@ public final class LayoutPlanner {
      * @return the planner
      */
     public static LayoutPlanner withDefaults() {
-        return new LayoutPlanner(
-                new Hanging(Direction.DROPS, Side.LEFT, Side.BOTTOM, Optional.empty()),
-                Fit.FULL_WIDTH,
-                new Limits(0, SLIVER, Limits.ANY_LENGTH, false),
-                Optional.empty(),
-                SeamRules.withDefaults(),
-                TakeUp.NONE);
+        return new LayoutPlanner(Hanging.PLAIN, Fit.FULL_WIDTH, new Limits(0, SLIVER, Limits.ANY_LENGTH, false), Optional.empty(), SeamRules.withDefaults(), TakeUp.NONE);
     }
 
     private LayoutPlanner with(Hanging other) {
@@ -76,7 +70,7 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withDirection(Direction other) {
-        return with(new Hanging(other, hanging.dropStart(), hanging.bandStart(), hanging.weather()));
+        return with(hanging.withDirection(other));
     }
 
     /**
@@ -121,9 +115,16 @@ public final class LayoutPlanner {
      * @return a new planner
      */
     public LayoutPlanner withStart(Side side) {
-        boolean forDrops = side == Side.LEFT || side == Side.RIGHT;
-        return with(new Hanging(
-                hanging.direction(), forDrops ? side : hanging.dropStart(), forDrops ? hanging.bandStart() : side, hanging.weather()));
+        return with(hanging.withStart(side));
+    }
+
+    /**
+     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same.
+     *
+     * @return a new planner
+     */
+    public LayoutPlanner withCheapestStart() {
+        return with(hanging.withEitherStart());
     }
 
     /**
@@ -139,7 +140,7 @@ public final class LayoutPlanner {
             throw new RefusedException("weather side", side.toString(), "must be LEFT or RIGHT",
                     "Maybe bands are meant: their edges face down in any case.");
         }
-        return with(new Hanging(hanging.direction(), hanging.dropStart(), hanging.bandStart(), Optional.of(side)));
+        return with(hanging.withWeather(side));
     }
 
     /**
@@ -252,6 +253,15 @@ public final class LayoutPlanner {
     }
 
     /**
+     * Whether both starting sides are tried.
+     *
+     * @return true if the cheaper is taken
+     */
+    public boolean startsAtCheapest() {
+        return hanging.eitherStart();
+    }
+
+    /**
      * From where weather or traffic comes.
      *
      * @return the side, or empty where none was set
@@ -353,8 +363,8 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The best ways to divide a wall that differ in the lengths of their panels, in both directions where {@link Direction#CHEAPEST} is
-     * asked for. Only {@link Fit#CHEAPEST} gives more than one for a direction. The cost of a whole job may put the second first, when
+     * The best ways to divide a wall that differ in the lengths of their panels, in both directions and from both sides where
+     * the cheapest is asked for. Only {@link Fit#CHEAPEST} gives more than one for a direction. The cost of a whole job may put the second first, when
      * its panels share rolls better.
      *
      * @param wall the wall
@@ -366,10 +376,9 @@ public final class LayoutPlanner {
     public List<PanelLayout> best(Wall wall, Film film, int most) {
         Door.count("layouts", most, 1, MOST_LAYOUTS);
         List<PanelLayout> all = new ArrayList<>();
-        for (Direction way : hanging.direction() == Direction.CHEAPEST
-                ? List.of(Direction.DROPS, Direction.BANDS)
-                : List.of(hanging.direction())) {
-            all.addAll(new Division(wall, film, way, hanging, fit, limits, rates(), rules, takeUp).layouts(most));
+        for (Hanging one : hanging.tried()) {
+            List<PanelLayout> found = new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most);
+            all.addAll(found.stream().filter(layout -> all.stream().noneMatch(layout::isAs)).toList());
         }
         return PanelLayout.ranked(all, most);
     }
@@ -385,10 +394,6 @@ public final class LayoutPlanner {
      */
     public List<PanelLayout> best(Wall wall, List<RatedFilm> films, int most) {
         Door.count("films", films.size(), 1, MOST_LAYOUTS);
-        List<PanelLayout> all = new ArrayList<>();
-        for (RatedFilm rated : films) {
-            all.addAll(withRates(rated.rates()).best(wall, rated.film(), most));
-        }
-        return PanelLayout.ranked(all, most);
+        return PanelLayout.ranked(films.stream().flatMap(rated -> withRates(rated.rates()).best(wall, rated.film(), most).stream()).toList(), most);
     }
 }

@@ -1,6 +1,7 @@
 package io.github.bedjoint.layout;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
@@ -202,6 +203,24 @@ public final class PanelLayout implements Explained {
      */
     public Direction direction() {
         return direction;
+    }
+
+    /**
+     * From where panels were counted.
+     *
+     * @return LEFT or RIGHT of drops, BOTTOM or TOP of bands
+     */
+    public Side start() {
+        return made.start();
+    }
+
+    /** Whether another layout, from whichever side, needs the same cuts at the same cost. */
+    boolean isAs(PanelLayout other) {
+        return direction == other.direction && Math.rint(cost * 1e9) == Math.rint(other.cost * 1e9) && sizes().equals(other.sizes());
+    }
+
+    private List<String> sizes() {
+        return panels.stream().map(p -> p.cutLengthSteps() + " x " + p.cutWidthSteps()).sorted().toList();
     }
 
     /**

@@ -10,10 +10,13 @@ import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
+import io.github.bedjoint.working.Verdict;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What the print room needs for one wall: a file for each panel with its place in the picture, and spare prints.
@@ -92,6 +95,23 @@ public final class PrintList implements Explained {
      */
     public List<PrintFile> files() {
         return files;
+    }
+
+    /**
+     * A caution where the picture leaves a part of panels blank.
+     *
+     * @return which panels, or empty where the picture covers all of them
+     */
+    public Optional<Verdict> blank() {
+        List<PrintFile> partly = files.stream().filter(file -> !file.whole()).toList();
+        if (partly.isEmpty()) {
+            return Optional.empty();
+        }
+        String numbers = partly.stream().map(file -> Integer.toString(file.panel().number())).collect(Collectors.joining(", "));
+        return Optional.of(new Verdict(Verdict.Level.CAUTION, layout.wall().name() + ": picture",
+                "it does not cover the whole of " + (partly.size() == 1 ? "panel " : "panels ") + numbers + " of " + files.size()
+                        + "; what it does not cover stays blank",
+                Source.shop("place of the picture given with the job")));
     }
 
     /**

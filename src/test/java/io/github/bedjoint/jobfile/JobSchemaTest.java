@@ -86,7 +86,9 @@ class JobSchemaTest {
                 "\"margin\": 0.30                | \"margin\": 1.5",
                 "\"access\": \"ground\"        | \"access\": 3",
                 "\"start\": \"2027-04-12\"     | \"start\": 20270412",
-                "\"painted\": \"no\"           | \"painted\": \"nope\""
+                "\"painted\": \"no\"           | \"painted\": \"nope\"",
+                "\"leastSliver\":               | \"weatherSide\": \"top\", \"leastSliver\":",
+                "\"leastSliver\":               | \"weatherSide\": \"bottom\", \"leastSliver\":"
             })
     void job_whatTheSchemaRefuses_theReaderRefuses(String right, String wrong) throws IOException {
         String job = demo("brick-front");

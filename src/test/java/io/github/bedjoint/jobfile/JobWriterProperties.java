@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.Crew;
+import io.github.bedjoint.layout.Rates;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;
@@ -50,5 +51,7 @@ class JobWriterProperties {
         Job job = JobFile.parse(Files.readString(Path.of("docs", "jobs", "brick-front.json")));
         Job two = job.toBuilder().labour(job.labour().withShopCrew(Crew.of(2).withTandemEfficiency(0.5))).build();
         assertThatThrownBy(() -> JobFile.write(two)).isInstanceOf(RefusedException.class).hasMessageContaining("Maybe");
+        Job rated = job.toBuilder().layout(job.layout().withRates(new Rates(7, 1, 0, 0))).build();
+        assertThatThrownBy(() -> JobFile.write(rated)).isInstanceOf(RefusedException.class).hasMessageContaining("layout rates");
     }
 }

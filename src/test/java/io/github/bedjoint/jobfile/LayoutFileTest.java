@@ -2,12 +2,15 @@ package io.github.bedjoint.jobfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.layout.Fit;
 import io.github.bedjoint.layout.JointPhase;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.SeamRules;
+import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
@@ -42,6 +45,29 @@ class LayoutFileTest {
                 .withMovementClearance(Read.length("3 cm"))
                 .withHeadJoints(JointPhase.priced(Read.length("112.5 mm"), Read.length("3 mm"), Read.length("15 mm"), 0.5))
                 .withBedJoints(JointPhase.forbidden(Read.length("75 mm"), Read.length("-5 mm"), Read.length("10 mm"))));
+    }
+
+    /** A wall 3 m high up to 0.98 m along and 1 m high from there to 2.4 m. */
+    private static Job stepped(String start) {
+        return JobFile.parse("{\"bedjoint\": 1, \"name\": \"Step\", \"currency\": \"EUR\", \"walls\": [{\"name\": \"w\", \"outline\": ["
+                + "[\"0 m\", \"0 m\"], [\"2.4 m\", \"0 m\"], [\"2.4 m\", \"1 m\"], [\"0.98 m\", \"1 m\"], [\"0.98 m\", \"3 m\"], [\"0 m\", \"3 m\"]]}],"
+                + "\"film\": {\"name\": \"f\", \"rollWidth\": \"1 m\", \"overlap\": {\"least\": \"20 mm\", \"most\": \"30 mm\"},"
+                + " \"rolls\": [{\"id\": \"r\", \"length\": \"6 m\", \"price\": \"EUR 60\"}]},"
+                + " \"layout\": {\"leastSliver\": \"150 mm\", \"start\": \"" + start + "\"}}");
+    }
+
+    @Test
+    void read_cheapestStart_takesTheCheaperSideAndIsWritten() {
+        // From the left panels begin at 0, 0.98 and 1.96 m: one of 3 m and two of 1 m, 5 m from one roll of 6 m.
+        // From the right they end at 2.4, 1.42 and 0.44 m: one of 1 m and two of 3 m, 7 m from two rolls, EUR 60 more.
+        Job cheapest = stepped("cheapest");
+        JobCost cost = JobCost.of(cheapest);
+        assertThat(cost.layouts().get(0).start()).isEqualTo(Side.LEFT);
+        assertThat(cost.layouts().get(0).filmM()).isCloseTo(5, within(1e-9));
+        assertThat(JobCost.of(stepped("right")).layouts().get(0).filmM()).isCloseTo(7, within(1e-9));
+        assertThat(cost.choice().orElseThrow().toString()).contains("w in 3 panels as drops from the right, EUR 60.00 more");
+        assertThat(JobFile.parse(JobFile.write(cheapest)).layout().startsAtCheapest()).isTrue();
+        assertThat(cheapest.layout().withStart(Side.LEFT).startsAtCheapest()).isFalse();
     }
 
     @Test

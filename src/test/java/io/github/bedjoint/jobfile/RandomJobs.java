@@ -131,6 +131,13 @@ public final class RandomJobs {
             orders(job);
             shelfLife(job);
         }
+        for (Object wall : JsonTree.array(job.get("walls"))) {
+            if (maybe(3) || rich) {
+                JsonTree.object(wall).put("picture", Map.of(
+                        "left", length(between(-600, 600)), "bottom", length(between(-600, 600)),
+                        "width", length(between(1, 6000)), "height", length(between(1, 3000))));
+            }
+        }
         return job;
     }
 

@@ -122,6 +122,27 @@ class LayoutProperties {
     }
 
     @Property
+    void cost_fromEitherSide_isThatOfTheCheaperAlsoInAMirror(@ForAll long seed, @ForAll boolean bands) {
+        Wall wall = edged(RandomWalls.gabled(seed), seed);
+        LayoutPlanner one = LayoutPlanner.withDefaults().withLeastSliver(m(0.05)).withDirection(bands ? Direction.BANDS : Direction.DROPS);
+        PanelLayout near = one.plan(wall, FILM);
+        PanelLayout far = one.withStart(bands ? Side.TOP : Side.RIGHT).plan(wall, FILM);
+        PanelLayout either = one.withCheapestStart().plan(wall, FILM);
+        assertThat(either.isPossible()).isEqualTo(near.isPossible() || far.isPossible());
+        if (either.isPossible()) {
+            assertThat(either.cost()).isCloseTo(Math.min(costed(near), costed(far)), within(1e-9));
+            assertThat(one.withCheapestStart().plan(RandomWalls.mirrored(wall), FILM).cost()).isCloseTo(either.cost(), within(1e-9));
+        }
+        if (costed(near) < costed(far) - 1e-6 || near.isAs(far)) {
+            assertThat(either.start()).isEqualTo(near.start());
+        }
+    }
+
+    private static double costed(PanelLayout layout) {
+        return layout.isPossible() ? layout.cost() : Double.POSITIVE_INFINITY;
+    }
+
+    @Property
     void film_ofATurnedRectangle_isTheSame(@ForAll @IntRange(min = 10, max = 200_000) int w, @ForAll @IntRange(min = 10, max = 90_000) int h) {
         Wall upright = Wall.rectangle("w", Steps.toLength(10L * w), Steps.toLength(10L * h));
         Wall turned = Wall.rectangle("w", Steps.toLength(10L * h), Steps.toLength(10L * w));

@@ -9,8 +9,10 @@ import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.labour.Machine;
 import io.github.bedjoint.labour.Task;
 import io.github.bedjoint.units.Measure;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
+import java.util.Locale;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -194,5 +196,37 @@ class SimulationTest {
         assertThatThrownBy(() -> none.with(Input.rainChance(), Spread.list(0.95))).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> none.run(1, 0)).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> none.withThreads(0)).isInstanceOf(RefusedException.class);
+    }
+
+    /** Where nothing is unsure every percentile is the job's own figure, each in its column. */
+    @Test
+    void toString_inputsWithoutWidth_printsTheJobsOwnFigures() {
+        JobCost plain = JobCost.of(JOB);
+        RiskResult result = Simulation.of(JOB).with(Input.crewPace(), Spread.list(1)).withThreads(1).run(7, 3);
+        String hours = Print.fixed(plain.labour().totalPaidS() / 3600, 2) + " h";
+        assertThat(result.toString().lines()).contains(
+                row("", "P50", "P80", "P95"), row(Outcome.PAID_TIME.title(), hours, hours, hours),
+                row(Outcome.PRICE.title(), plain.total().toString(), plain.total().toString(), plain.total().toString()),
+                "Share of the variance of the price");
+        assertThat(result.toString().lines().filter(line -> line.startsWith(Outcome.FILM.title()))).singleElement().asString().endsWith(" m");
+        assertThat(result.toString().lines().filter(line -> line.startsWith(Outcome.COST.title()))).singleElement().asString().contains(" EUR ");
+        if (JOB.dates().isPresent()) {
+            String day = plain.timetable().orElseThrow().handOver().toLocalDate().toString();
+            assertThat(result.toString().lines().filter(line -> line.startsWith(Outcome.HAND_OVER.title()))).singleElement().asString().contains(day + "T");
+        }
+        assertThat(result.toString()).endsWith(" % jointly\n");
+    }
+
+    private static String row(String title, String... cells) {
+        return String.format(Locale.ROOT, "%-14s%-20s%-20s%s", title, cells[0], cells[1], cells[2]);
+    }
+
+    /** One line an input, whatever order they were given in. */
+    @Test
+    void toString_sharesOfThePrice_standLargestFirst() {
+        String text = some().withThreads(1).run(42, 700).toString();
+        double[] shares = text.lines().dropWhile(line -> !line.startsWith("Share of")).skip(1).filter(line -> !line.endsWith("jointly"))
+                .mapToDouble(line -> Double.parseDouble(line.substring(0, line.indexOf(" %")))).toArray();
+        assertThat(shares).hasSize(6).isSortedAccordingTo((a, b) -> Double.compare(b, a));
     }
 }
