@@ -6,6 +6,7 @@ import io.github.bedjoint.job.Alternatives;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.OneMore;
+import io.github.bedjoint.jobfile.AsInstalled;
 import io.github.bedjoint.jobfile.JobDocument;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.jobfile.JobRanges;
@@ -63,7 +64,9 @@ final class CostCommand implements Callable<Integer> {
         /** The print list as a table. */
         PRINTS,
         /** The price lines as a table. */
-        PRICES
+        PRICES,
+        /** The record of how panels are installed, as a table to fill in. */
+        INSTALLED
     }
 
     private static final String ALL = "all";
@@ -76,7 +79,7 @@ final class CostCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB.json", description = "The job file, or - for standard input.")
     private String file = "";
 
-    @Option(names = "--format", paramLabel = "text|json|html|cuts|prints|prices", description = "How to print the result: a sheet, one JSON object, a page, or the cut list, the print list or the price lines as CSV (default: text).")
+    @Option(names = "--format", paramLabel = "text|json|html|cuts|prints|prices|installed", description = "How to print the result: a sheet, one JSON object, a page, or as CSV the cut list, the print list, the price lines or a record for the crew to fill in (default: text).")
     private Format format = Format.TEXT;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units to print in (default: metric).")
@@ -203,6 +206,7 @@ final class CostCommand implements Callable<Integer> {
             case CUTS -> JobTables.cuts(cost, units);
             case PRINTS -> JobTables.prints(cost, units);
             case PRICES -> cost.isPriced() ? JobTables.prices(cost, units) : "";
+            case INSTALLED -> AsInstalled.table(cost);
             case TEXT -> text(cost, sure, others, more, working);
         };
     }

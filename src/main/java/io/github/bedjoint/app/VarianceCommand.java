@@ -2,6 +2,7 @@ package io.github.bedjoint.app;
 
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.jobfile.ActualCosts;
+import io.github.bedjoint.jobfile.AsInstalled;
 import io.github.bedjoint.jobfile.JobFile;
 import io.github.bedjoint.price.CostVariance;
 import io.github.bedjoint.price.LineVariance;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "variance",
         mixinStandardHelpOptions = true,
-        description = "Says after a job why it cost more or less than estimated.",
+        description = "Says after a job why it cost more or less than estimated, and what of its installing differs.",
         footer = {
             "",
             "Without ACTUAL.csv it prints the estimate as a table kind,title,quantity,rate: change quantities and rates to what",
@@ -27,7 +28,9 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  bedjoint variance job.json > actual.csv",
-            "  bedjoint variance job.json actual.csv"
+            "  bedjoint variance job.json actual.csv",
+            "  bedjoint cost job.json --format installed > record.csv",
+            "  bedjoint variance job.json --installed record.csv"
         })
 final class VarianceCommand implements Callable<Integer> {
     private final PrintWriter out;
@@ -38,6 +41,10 @@ final class VarianceCommand implements Callable<Integer> {
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "ACTUAL.csv", description = "What the job cost in the end.")
     private @Nullable String actual;
+
+    @Option(names = "--installed", paramLabel = "RECORD.csv",
+            description = "How each panel was installed: says what of it differs from the job, after the variances or in place of the table.")
+    private @Nullable String installed;
 
     @Option(names = "--units", paramLabel = "metric|imperial", description = "The units of the working (default: metric).")
     private UnitStyle units = UnitStyle.METRIC;
@@ -58,7 +65,14 @@ final class VarianceCommand implements Callable<Integer> {
                 err.println("The job cannot be done as given: " + String.join("; ", cost.reasons()));
                 return Main.IMPOSSIBLE;
             }
-            out.print(actual == null ? ActualCosts.table(cost) : text(ActualCosts.variance(cost, Input.text(actual))));
+            if (actual != null) {
+                out.print(text(ActualCosts.variance(cost, Input.text(actual))));
+            } else if (installed == null) {
+                out.print(ActualCosts.table(cost));
+            }
+            if (installed != null) {
+                AsInstalled.check(cost, Input.text(installed)).forEach(out::println);
+            }
             out.flush();
             return Main.FINE;
         } catch (RefusedException e) {

@@ -40,6 +40,17 @@ public final class SiteCheck implements Explained {
     }
 
     /**
+     * Checks only what was measured at one moment: the surface against the dew point of the air and the limits of the film.
+     *
+     * @param conditions what was measured
+     * @param film       the film, for its temperature limits
+     * @return a verdict for each rule of the dew point, and one for the film's limits
+     */
+    public static List<Verdict> weather(SiteConditions conditions, Film film) {
+        return List.copyOf(WeatherRules.check(conditions, film));
+    }
+
+    /**
      * All verdicts, the harmless ones included, in the order weather, wall, paint, clearance.
      *
      * @return an unmodifiable list

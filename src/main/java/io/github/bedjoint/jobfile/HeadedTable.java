@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 import org.apache.commons.lang3.StringUtils;
 
 /** A table whose headings may carry a unit behind the column's name: {@code length mm}, {@code price EUR}. */
@@ -100,6 +102,20 @@ final class HeadedTable {
 
         double length(String column, Range range) {
             return made(column, () -> Door.lengthM(column, Read.length(withUnit(column, false)), range));
+        }
+
+        Quantity<Temperature> temperature(String column) {
+            return made(column, () -> Read.temperature(withUnit(column, false)));
+        }
+
+        /** A share such as 0.55, or a percentage such as 55 %. */
+        double share(String column) {
+            String unit = units.getOrDefault(column, "");
+            String number = StringUtils.stripEnd(text(column), " %");
+            if (!unit.isEmpty() && !unit.equals("%") || !number.matches("\\d{1,3}(\\.\\d{1,9})?")) {
+                throw refused(column, "must be a share such as 0.55 or a percentage such as 55 %", "Maybe a comma was used for the point.");
+            }
+            return Double.parseDouble(number) / (unit.equals("%") || text(column).endsWith("%") ? 100 : 1);
         }
 
         /** The cell with a currency in front of it, if cell or heading names one. */

@@ -96,4 +96,18 @@ class VarianceCommandTest {
         assertThat(run.err()).contains("cannot be done");
         assertThat(Run.of("variance", "nothing.json").code()).isEqualTo(Main.BAD_INPUT);
     }
+
+    @Test
+    void call_record_printsVerdictsInPlaceOfTheTableAndAfterTheVariances() throws IOException {
+        Run empty = Run.of("cost", JOB, "--format", "installed");
+        assertThat(empty.out()).startsWith("wall,panel,lot,air,humidity,surface,at,people\nStreet front,1,,,,,,\n");
+        String record = Files.writeString(folder.resolve("record.csv"), empty.out()).toString();
+        Run alone = Run.of("variance", JOB, "--installed", record);
+        assertThat(alone.code()).isEqualTo(Main.FINE);
+        assertThat(alone.out()).startsWith("CAUTION Street front: record").doesNotContain("kind,title");
+        assertThat(compare(estimate(), "--installed", record).out()).contains("Cost in the end: EUR 1828.28\nCAUTION Street front: record");
+        Run wrong = Run.of("variance", JOB, "--installed", Files.writeString(folder.resolve("wrong.csv"), "wall,panel\nStreet front,9\n").toString());
+        assertThat(wrong.code()).isEqualTo(Main.BAD_INPUT);
+        assertThat(wrong.err()).startsWith("record, row 2, column panel is '9'");
+    }
 }
