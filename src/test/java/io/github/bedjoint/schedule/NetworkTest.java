@@ -16,16 +16,16 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 class NetworkTest {
-    private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+    static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
     /** A Monday. */
-    private static final ZonedDateTime MONDAY = ZonedDateTime.of(2026, 6, 1, 8, 0, 0, 0, ZONE);
-    private static final Network WEEK = Network.on(WorkCalendar.weekdays(ZONE), MONDAY);
+    static final ZonedDateTime MONDAY = ZonedDateTime.of(2026, 6, 1, 8, 0, 0, 0, ZONE);
+    static final Network WEEK = Network.on(WorkCalendar.weekdays(ZONE), MONDAY);
 
-    private static Activity work(String id, String time) {
+    static Activity work(String id, String time) {
         return Activity.of(id, id, Span.shift(Read.time(time)));
     }
 
-    private static Activity wait(String id, String time) {
+    static Activity wait(String id, String time) {
         return Activity.of(id, id, Span.elapsed(Read.time(time)));
     }
 

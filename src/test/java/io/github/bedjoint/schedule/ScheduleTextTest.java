@@ -1,5 +1,9 @@
 package io.github.bedjoint.schedule;
 
+import static io.github.bedjoint.schedule.NetworkTest.MONDAY;
+import static io.github.bedjoint.schedule.NetworkTest.WEEK;
+import static io.github.bedjoint.schedule.NetworkTest.ZONE;
+import static io.github.bedjoint.schedule.NetworkTest.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.bedjoint.units.Read;
@@ -7,27 +11,12 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a plan and its parts are printed as, and windows seen from both ends, by hand. */
 class ScheduleTextTest {
-    private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
-    /** A Monday. */
-    private static final ZonedDateTime MONDAY = ZonedDateTime.of(2026, 6, 1, 8, 0, 0, 0, ZONE);
-    private static final Network WEEK = Network.on(WorkCalendar.weekdays(ZONE), MONDAY);
-
-    private static Activity work(String id, String time) {
-        return Activity.of(id, id, Span.shift(Read.time(time)));
-    }
-
-    private static Activity wait(String id, String time) {
-        return Activity.of(id, id, Span.elapsed(Read.time(time)));
-    }
-
     @Test
     void toString_ofEachPart_inOneLine() {
         Timetable dates = WEEK.with(work("a", "3 h")).with(work("b", "1 h")).plan();
@@ -89,7 +78,7 @@ class ScheduleTextTest {
     /** Drying for 3 h before the heat at Wednesday 8:00, and at most 1 h between: it ends at 7:00 and so begins at 4:00, on the clock. */
     @Test
     void plan_windowAfterAWait_movesTheWaitOnTheClock() {
-        Timetable dates = WEEK.with(wait("dry", "3 h"))
+        Timetable dates = WEEK.with(NetworkTest.wait("dry", "3 h"))
                 .with(work("heat", "2 h").notBefore(MONDAY.plusDays(2)))
                 .with(Link.of("dry", "heat").atMost(Span.elapsed(Read.time("1 h"))))
                 .plan();
