@@ -64,6 +64,9 @@ final class LongerBound {
         }
         PriceList list = strongest(plan);
         BigInteger worth = CheapestRolls.worth(plan.cuts(), list);
+        if (worth.signum() == 0) {
+            return Optional.empty();
+        }
         BigDecimal sum = BigDecimal.ZERO;
         for (OpenedRoll roll : plan.rolls()) {
             int row = IntStream.range(0, plan.stock().size()).filter(s -> plan.stock().get(s).id().equals(roll.stockId())).findFirst().orElseThrow();
