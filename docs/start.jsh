@@ -7,6 +7,7 @@ import io.github.bedjoint.conditions.*;
 import io.github.bedjoint.layout.*;
 import io.github.bedjoint.rolls.*;
 import io.github.bedjoint.labour.*;
+import io.github.bedjoint.waste.*;
 import io.github.bedjoint.schedule.*;
 import io.github.bedjoint.calibration.*;
 import io.github.bedjoint.price.*;

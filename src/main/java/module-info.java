@@ -31,6 +31,7 @@ module io.github.bedjoint {
     exports io.github.bedjoint.layout;
     exports io.github.bedjoint.rolls;
     exports io.github.bedjoint.labour;
+    exports io.github.bedjoint.waste;
     exports io.github.bedjoint.schedule;
     exports io.github.bedjoint.calibration;
     exports io.github.bedjoint.price;

@@ -33,6 +33,7 @@ final class Floors {
             Map.entry("layout", 4),
             Map.entry("rolls", 5),
             Map.entry("labour", 5),
+            Map.entry("waste", 6),
             Map.entry("schedule", 6),
             Map.entry("price", 6),
             Map.entry("calibration", 6),

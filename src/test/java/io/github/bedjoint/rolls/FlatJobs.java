@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Random;
 
 /** Small random jobs of panels side by side, some of which may be turned, and the least cost by trying every place. */
-final class FlatJobs {
+public final class FlatJobs {
 
     private FlatJobs() {}
 
-    static SmallJobs.Job any(long seed, CutKind kind) {
+    public static SmallJobs.Job any(long seed, CutKind kind) {
         Random random = new Random(seed);
         int pieces = 1 + random.nextInt(4);
         int widest = 2 + random.nextInt(5);
@@ -37,7 +37,7 @@ final class FlatJobs {
     }
 
     /** The least cost over all places in whole units and all ways to lie; {@link Exhaustive#NONE} if there is no plan. */
-    static long best(SmallJobs.Job job) {
+    public static long best(SmallJobs.Job job) {
         Search search = new Search(job);
         search.place(0);
         return search.best;

@@ -5,23 +5,23 @@ import java.util.List;
 import java.util.Random;
 
 /** Small random jobs, the same for the same seed. */
-final class SmallJobs {
+public final class SmallJobs {
 
     /** A job with its terms. */
-    record Job(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
+    public record Job(List<Cut> cuts, List<Stock> stock, CuttingTerms terms) {
 
-        RollPlan plan() {
+        public RollPlan plan() {
             return RollPlanner.withDefaults().withTerms(terms).plan(cuts, stock);
         }
 
-        long best() {
+        public long best() {
             return Exhaustive.cost(cuts, stock, terms);
         }
     }
 
     private SmallJobs() {}
 
-    static Job any(long seed) {
+    public static Job any(long seed) {
         Random random = new Random(seed);
         int pieces = 1 + random.nextInt(6);
         boolean narrow = random.nextInt(4) == 0;
@@ -45,7 +45,7 @@ final class SmallJobs {
         return new Job(cuts, stock, CuttingTerms.plain().withCuts(CutKind.CROSS));
     }
 
-    static Job withTerms(long seed) {
+    public static Job withTerms(long seed) {
         Job job = any(seed);
         Random random = new Random(seed * 31 + 7);
         CuttingTerms terms =
@@ -53,7 +53,7 @@ final class SmallJobs {
         return new Job(job.cuts(), job.stock(), terms);
     }
 
-    static Job withRemnants(long seed) {
+    public static Job withRemnants(long seed) {
         Job job = withTerms(seed);
         Random random = new Random(seed * 17 + 3);
         RemnantRule rule = new RemnantRule(1 + random.nextInt(8), 1 + random.nextInt(5), random.nextInt(101));
@@ -64,7 +64,7 @@ final class SmallJobs {
                 new CuttingTerms(t.leadSteps(), t.tailSteps(), t.gapSteps(), rule, LotRule.ANY, CutKind.CROSS));
     }
 
-    static Job withLots(long seed) {
+    public static Job withLots(long seed) {
         Job job = withTerms(seed);
         CuttingTerms t = job.terms();
         return new Job(

@@ -1,6 +1,10 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;

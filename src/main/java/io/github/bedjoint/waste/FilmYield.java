@@ -1,4 +1,4 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;

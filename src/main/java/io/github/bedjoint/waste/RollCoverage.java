@@ -1,6 +1,7 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Range;

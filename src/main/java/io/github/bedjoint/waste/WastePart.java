@@ -1,4 +1,4 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 /** Where film that was opened ends, in the order in which it is accounted for. */
 public enum WastePart {

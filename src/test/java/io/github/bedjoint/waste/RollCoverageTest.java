@@ -1,10 +1,13 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LotRule;
+import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Read;

@@ -1,5 +1,9 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
+import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PlacedCut;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;

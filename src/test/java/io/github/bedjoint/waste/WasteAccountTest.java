@@ -1,10 +1,18 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LaminatePlan;
+import io.github.bedjoint.rolls.LotRule;
+import io.github.bedjoint.rolls.RemnantRule;
+import io.github.bedjoint.rolls.RollPlan;
+import io.github.bedjoint.rolls.RollPlanner;
+import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.WorkingCheck;
@@ -61,6 +69,14 @@ class WasteAccountTest {
         assertThatThrownBy(() -> WasteAccount.of(plan(500), FILM, Map.of(WastePart.VISIBLE, 8.0)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("8.1");
+    }
+
+    @Test
+    void of_planWithoutRolls_isRefused() {
+        RollPlan none = RollPlanner.withDefaults().plan(CUTS, List.of());
+        assertThatThrownBy(() -> WasteAccount.of(none, FILM, Map.of()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("there is no roll plan to account for");
     }
 
     @Test

@@ -1,5 +1,7 @@
-package io.github.bedjoint.rolls;
+package io.github.bedjoint.waste;
 
+import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Steps;
