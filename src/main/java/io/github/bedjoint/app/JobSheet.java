@@ -2,6 +2,7 @@ package io.github.bedjoint.app;
 
 import io.github.bedjoint.conditions.Caution;
 import io.github.bedjoint.conditions.Cautions;
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.RollOrder;
 import io.github.bedjoint.labour.Machine;
@@ -13,7 +14,6 @@ import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceBuildUp;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.schedule.Timetable;

@@ -1,18 +1,18 @@
 package io.github.bedjoint.app;
 
+import io.github.bedjoint.cutting.LongerRolls;
+import io.github.bedjoint.cutting.RollPlanner;
+import io.github.bedjoint.cutting.RollReasons;
 import io.github.bedjoint.jobfile.CutList;
 import io.github.bedjoint.jobfile.PlanResult;
 import io.github.bedjoint.jobfile.StockList;
 import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.CuttingTerms;
-import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
-import io.github.bedjoint.rolls.RollReasons;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;

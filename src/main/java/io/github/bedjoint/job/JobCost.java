@@ -1,13 +1,13 @@
 package io.github.bedjoint.job;
 
 import io.github.bedjoint.conditions.Caution;
+import io.github.bedjoint.cutting.LaminatePlan;
+import io.github.bedjoint.cutting.RollReasons;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.PriceBuildUp;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollReasons;
 import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Door;

@@ -1,10 +1,10 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.WorkPlace;
 import io.github.bedjoint.layout.PanelLayout;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Wall;

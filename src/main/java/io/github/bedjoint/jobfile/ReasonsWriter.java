@@ -1,7 +1,7 @@
 package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.github.bedjoint.rolls.LongerRolls;
+import io.github.bedjoint.cutting.LongerRolls;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.waste.WastePart;

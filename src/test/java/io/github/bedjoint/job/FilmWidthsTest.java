@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.checker.PlanChecker;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.film.Laminate;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.price.PriceRules;
-import io.github.bedjoint.rolls.PlanChecker;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Door;

@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.cutting.LaminatePlan;
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.rolls.Cut;
 import io.github.bedjoint.rolls.CuttingTerms;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;

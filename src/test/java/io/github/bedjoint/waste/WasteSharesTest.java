@@ -3,15 +3,15 @@ package io.github.bedjoint.waste;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.cutting.FlatJobs;
+import io.github.bedjoint.cutting.RollPlanner;
+import io.github.bedjoint.cutting.SmallJobs;
 import io.github.bedjoint.rolls.Cut;
 import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.rolls.CuttingTerms;
-import io.github.bedjoint.rolls.FlatJobs;
 import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
-import io.github.bedjoint.rolls.SmallJobs;
 import io.github.bedjoint.rolls.Stock;
 import java.util.List;
 import java.util.Map;
