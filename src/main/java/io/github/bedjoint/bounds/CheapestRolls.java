@@ -46,6 +46,7 @@ public final class CheapestRolls {
         return sum;
     }
 
+    /** What this list forbids is not chosen. */
     public void add(PriceList list) {
         long[] held = new long[maker.model.types()];
         for (int type = 0; type < held.length; type++) {
@@ -54,6 +55,7 @@ public final class CheapestRolls {
         counts.add(new RollCounts.Row(held, worth(cuts, list).longValueExact()));
     }
 
+    /** Nor are these counts of rows and levels, and smaller ones. */
     public void addExhausted(List<List<Integer>> ofRows) {
         int[] count = new int[maker.model.types()];
         for (int type = 0; type < count.length; type++) {

@@ -19,6 +19,8 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What longer rolls save, worked by hand and against trying everything. */
 class LongerRollsTest {
@@ -115,6 +117,15 @@ class LongerRollsTest {
         assertThat(longer.isLeast()).isFalse();
         assertThat(longer.rate()).isEmpty();
         assertThat(longer).asString().endsWith("1 roll for 300, 300 less; less was not found to do, nor proven not to.");
+    }
+
+    /** A panel of 900 mm on a roll of 1000 mm: 10 mm are a hundredth of the roll, so 0.01 where it costs 1. */
+    @ParameterizedTest
+    @CsvSource({"1, less than 1", "100, 1"})
+    void lines_cheapRolls_roundTheRate(long cost, String worth) {
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", MM, 900 * MM, 1, "")), List.of(new Stock("S", MM, 1000 * MM, cost, -1, "")));
+        assertThat(LongerRolls.of(plan, CM).lines(UnitStyle.METRIC, Long::toString)).contains("At the prices of the certificate 10.0 mm on every roll opened is worth "
+                + worth + ": a rate, which is earned only where panels of any length can fill it.");
     }
 
     @Test
