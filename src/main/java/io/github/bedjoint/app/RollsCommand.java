@@ -119,7 +119,7 @@ final class RollsCommand implements Callable<Integer> {
                     steps("--lead", lead), steps("--tail", tail), steps("--gap", gap), RemnantRule.none(), oneLot ? LotRule.ONE_LOT_PER_WALL : LotRule.ANY, kind);
             RollPlanner planner = RollPlanner.withDefaults().withTerms(terms).withWorkLimit(work);
             plan = Progress.during(err, "planning the rolls", () -> planner.plan(CutList.parse(Input.text(cuts)), rolls.stock()));
-            longer = oneMore ? Optional.of(Progress.during(err, "planning longer rolls", () -> LongerRolls.of(plan, CENTIMETRE))) : Optional.empty();
+            longer = oneMore ? Progress.during(err, "planning longer rolls", () -> LongerRolls.within(plan, CENTIMETRE)) : Optional.empty();
         } catch (RefusedException e) {
             err.println(e.getMessage());
             return Main.BAD_INPUT;

@@ -66,6 +66,26 @@ public final class LongerRolls {
         return new LongerRolls(plan, moreSteps);
     }
 
+    /**
+     * The same, where the planner takes rolls so long.
+     *
+     * @param plan      a plan, or a job that has none
+     * @param moreSteps as above
+     * @return what it would change; empty where a roll would be longer than the planner takes, or a remnant of it more units
+     * @throws io.github.bedjoint.units.RefusedException if the length is out of range
+     */
+    public static Optional<LongerRolls> within(RollPlan plan, long moreSteps) {
+        return moreSteps > farthest(plan) && moreSteps <= FARTHEST ? Optional.empty() : Optional.of(of(plan, moreSteps));
+    }
+
+    /** Up to where rolls stay within what the planner takes. */
+    private static long farthest(RollPlan plan) {
+        RemnantRule rule = plan.terms().remnants();
+        long longest = plan.stock().stream().mapToLong(Stock::lengthSteps).max().orElse(0);
+        long most = rule.percent() == 0 ? Limits.MAX_LENGTH : Math.min(Limits.MAX_LENGTH, rule.unitSteps() * (RollPlanner.MAX_LEVELS + 1) - 1);
+        return Math.min(FARTHEST, most - longest);
+    }
+
     private static List<Stock> longer(List<Stock> stock, long more) {
         return stock.stream()
                 .map(row -> new Stock(row.id(), row.widthSteps(), row.lengthSteps() + more, row.cost(), row.available(), row.lot()))
@@ -101,7 +121,7 @@ public final class LongerRolls {
         long first(long start, long grain) {
             long low = 0;
             long high = start;
-            long farthest = farthest();
+            long farthest = farthest(plan);
             while (!saves(high)) {
                 if (high >= farthest) {
                     return 0;
@@ -118,14 +138,6 @@ public final class LongerRolls {
                 }
             }
             return high;
-        }
-
-        /** Up to where rolls stay within what the planner takes. */
-        private long farthest() {
-            RemnantRule rule = plan.terms().remnants();
-            long longest = plan.stock().stream().mapToLong(Stock::lengthSteps).max().orElse(0);
-            long most = rule.percent() == 0 ? Limits.MAX_LENGTH : Math.min(Limits.MAX_LENGTH, rule.unitSteps() * RollPlanner.MAX_LEVELS);
-            return Math.min(FARTHEST, most - longest);
         }
 
         /** Whether a grain less is proven not to save: without credits for remnants more length never costs more. */

@@ -114,10 +114,10 @@ public final class OneMore {
      * What film rolls longer by a centimetre would save, and how much longer they must be until a cheaper roll plan comes, for the panels as
      * they are.
      *
-     * @return planned again when asked
+     * @return planned again when asked; empty where the planner does not take a roll so long, since it or its remnants reach a limit
      */
-    public LongerRolls longerRolls() {
-        return LongerRolls.of(cost.filmPlan(), CENTIMETRE);
+    public Optional<LongerRolls> longerRolls() {
+        return LongerRolls.within(cost.filmPlan(), CENTIMETRE);
     }
 
     /**
@@ -140,7 +140,7 @@ public final class OneMore {
         siteHour().ifPresent(effect -> lines.add(effect + "."));
         shopHour().ifPresent(effect -> lines.add(effect + "."));
         film(Door.of(1, ShopUnits.METRE)).ifPresent(effect -> lines.add(effect + "."));
-        lines.addAll(longerRolls().lines(style, cost::amount));
+        longerRolls().ifPresent(longer -> lines.addAll(longer.lines(style, cost::amount)));
         lines.addAll(lessOverlap().lines(style));
         return lines.stream().map(StringUtils::capitalize).toList();
     }

@@ -27,9 +27,13 @@ final class OneMoreWriter {
         json.writeObjectFieldStart("oneMore");
         effect("siteHour", effects.siteHour());
         effect("shopHour", effects.shopHour());
-        LongerRolls longer = effects.longerRolls();
-        new ReasonsWriter(json).longer(
-                longer, longer.lines(style, minor -> Money.ofMinor(currency, minor).toString()), minor -> Money.ofMinor(currency, minor).getAmount());
+        Optional<LongerRolls> longer = effects.longerRolls();
+        if (longer.isPresent()) {
+            new ReasonsWriter(json).longer(
+                    longer.get(),
+                    longer.get().lines(style, minor -> Money.ofMinor(currency, minor).toString()),
+                    minor -> Money.ofMinor(currency, minor).getAmount());
+        }
         overlap(effects.lessOverlap());
         json.writeEndObject();
     }

@@ -8,6 +8,7 @@ import io.github.bedjoint.rolls.Certificate;
 import io.github.bedjoint.rolls.Cut;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.rolls.Stop;
@@ -52,7 +53,7 @@ class LongerRollsTest {
 
     /**
      * A drop is worth 78000 / 7; a roll of 10 yd takes two on 723,520 steps, the rest one on 392,000. A centimetre (800 steps) on each of three and one:
-     * 78000 / 7 x 800 x (3 x 2 / 723520 + 1 / 392000) = 8914285.714 x (8.292791e-6 + 2.551020e-6) = 96.6638.
+     * 78000 / 7 x 800 x (3 x 2 / 723520 + 1 / 392000) = 8914285.714 x (8.292791e-6 + 2.551020e-6) = 96.6648.
      */
     @Test
     void rate_dropsOfThree_workedByHand() {
@@ -132,6 +133,27 @@ class LongerRollsTest {
     void of_lengthOutOfRange_isRefused() {
         assertThatThrownBy(() -> LongerRolls.of(drops(), 0)).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> LongerRolls.of(drops(), 8_000_001)).isInstanceOf(RefusedException.class);
+    }
+
+    /** Remnants of a roll of 1000 mm are counted in units of 5 mm, 200 of them, and the planner takes no more: 1005 mm would be 201. */
+    @ParameterizedTest
+    @CsvSource({"399, true", "400, false"})
+    void within_remnantsNearTheLimit_isEmptyBeyond(long more, boolean taken) {
+        RollPlan plan = RollPlanner.withDefaults()
+                .withRemnantRule(new RemnantRule(1, 5 * MM, 50))
+                .plan(List.of(new Cut("a", MM, 900 * MM, 1, "")), List.of(new Stock("S", MM, 1000 * MM, 100, -1, "")));
+        assertThat(LongerRolls.within(plan, more).isPresent()).isEqualTo(taken);
+        assertThat(LongerRolls.of(plan, 1).enough()).isEmpty();
+    }
+
+    /** The longest roll that is taken, 10 km. */
+    @Test
+    void within_longestRoll_isEmpty() {
+        RollPlan plan = RollPlanner.withDefaults().plan(
+                List.of(new Cut("a", MM, 900 * MM, 1, "")), List.of(new Stock("S", MM, 800_000_000, 100, -1, "")));
+        assertThat(LongerRolls.within(plan, 1)).isEmpty();
+        assertThatThrownBy(() -> LongerRolls.within(plan, 0)).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> LongerRolls.within(plan, 8_000_001)).isInstanceOf(RefusedException.class);
     }
 
     private static long cost(SmallJobs.Job job, long more) {

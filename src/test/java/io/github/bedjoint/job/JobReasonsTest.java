@@ -22,6 +22,8 @@ import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceRules;
 import io.github.bedjoint.rolls.Certificate;
 import io.github.bedjoint.rolls.CuttingTerms;
+import io.github.bedjoint.rolls.LotRule;
+import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Shortage;
 import io.github.bedjoint.rolls.Stop;
@@ -29,6 +31,8 @@ import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.survey.Survey;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Read;
+import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.working.Source;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -217,5 +221,14 @@ class JobReasonsTest {
         Job extra = plain().toBuilder().extra(CostLine.each(LineKind.FILM, "Film lent out", 1, Money.parse("EUR 30"))).build();
         assertThat(OneMore.of(JobCost.of(extra)).roll("25 m").cost()).isEqualTo(Money.parse("EUR 400.00"));
         assertThatThrownBy(() -> OneMore.of(JobCost.of(extra)).roll("30 m")).hasMessageContaining("must be one of [25 m]");
+    }
+
+    /** Remnants of 25 m in units of 124.4 mm are 200 of them, 25.01 m would give 201: longer rolls are left out, the rest is told. */
+    @Test
+    void oneMore_remnantsAtTheirLimit_leavesLongerRollsOut() {
+        CuttingTerms fine = new CuttingTerms(0, 0, 0, new RemnantRule(1, Steps.up(0.1244), 50), LotRule.ANY);
+        OneMore more = OneMore.of(JobCost.of(plain().toBuilder().cutting(fine).build()));
+        assertThat(more.longerRolls()).isEmpty();
+        assertThat(more.lines(UnitStyle.METRIC)).isNotEmpty().noneMatch(line -> line.startsWith("Every roll")).anyMatch(line -> line.contains("overlap"));
     }
 }
