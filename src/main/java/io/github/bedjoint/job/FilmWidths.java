@@ -120,12 +120,13 @@ final class FilmWidths {
                 .orElse(0);
     }
 
-    /** The price of film of an area from the cheapest roll of any width, nothing of it wasted. */
-    double leastFor(double areaM2) {
-        return films.stream()
-                .mapToDouble(film -> areaM2 / Steps.toM(film.rollWidthSteps()) * filmPerM(film))
-                .min()
-                .orElse(0);
+    /**
+     * What a square metre of panels costs at least in film and laminate, nothing of either wasted. Printed web of some width holds panels of no more
+     * than its own area; of the film at least as much is opened, of the laminate at least as much runs over it, and neither is had for
+     * less by the metre in that width. So the cheapest width holds for any roll plan and any laminate of it.
+     */
+    double leastPerM2() {
+        return films.stream().mapToDouble(film -> (filmPerM(film) + laminatePerM(film)) / Steps.toM(film.rollWidthSteps())).min().orElse(0);
     }
 
     /** The film rolls in printable widths. */
@@ -136,6 +137,19 @@ final class FilmWidths {
     /** The laminate rolls in full widths. */
     List<Stock> laminateStock() {
         return stock(materials.laminateRolls(), this::laminateWidth);
+    }
+
+    /** The laminate rolls as wide as the widest film under them is printed; without those that cover none. */
+    List<Stock> printedUnderLaminate() {
+        return stock(materials.laminateRolls().stream().filter(roll -> printedUnder(roll) > 0).toList(), this::printedUnder);
+    }
+
+    private long printedUnder(RollOffer laminate) {
+        return films.stream()
+                .filter(film -> film.rollWidthSteps() <= laminateWidth(laminate))
+                .mapToLong(Film::printableWidthSteps)
+                .max()
+                .orElse(0);
     }
 
     private static List<Stock> stock(List<RollOffer> offers, ToLongFunction<RollOffer> width) {
