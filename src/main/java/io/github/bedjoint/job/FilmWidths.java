@@ -109,7 +109,24 @@ final class FilmWidths {
 
     /** What a metre of laminate at least as wide as a film costs at the cheapest roll. */
     double laminatePerM(Film film) {
-        return cheapest(materials.laminateRolls().stream().filter(roll -> laminateWidth(roll) >= film.rollWidthSteps()).toList());
+        return cheapest(over(film));
+    }
+
+    private List<RollOffer> over(Film film) {
+        return materials.laminateRolls().stream().filter(roll -> laminateWidth(roll) >= film.rollWidthSteps()).toList();
+    }
+
+    /** About what so many metres of film and its laminate cost in whole rolls, all of the same kind. */
+    double inWholeRolls(Film film, double lengthM) {
+        return lengthM == 0 ? 0 : wholeRolls(rolls(film), lengthM) + wholeRolls(over(film), lengthM);
+    }
+
+    private static double wholeRolls(List<RollOffer> rolls, double lengthM) {
+        return rolls.stream()
+                .filter(roll -> roll.available() != 0)
+                .mapToDouble(roll -> roll.price().getAmount().doubleValue() * Math.ceil(lengthM / Steps.toM(roll.lengthSteps())))
+                .min()
+                .orElse(0);
     }
 
     private static double cheapest(List<RollOffer> rolls) {

@@ -25,8 +25,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The best layouts of each wall, in film of each width, against the rolls of the whole job: film and laminate as they are ordered.
  *
- * <p>Combinations are tried by what they would cost if film and laminate were bought by the metre at the cheapest price, as many as
- * {@link #MOST_PLANS}; for the others, and for layouts that are not among the best of their wall, a bound stands: the area of their panels, or
+ * <p>Combinations are tried by what they would about cost in whole rolls, as many as {@link #MOST_PLANS}; for the others, and for layouts that are not among the best of their wall, a bound stands: the area of their panels, or
  * of the wall, cut from the cheapest film and laminate without any waste. Limits are counts, so the same job gives the same answer everywhere.
  */
 final class JobLayouts {
@@ -55,8 +54,12 @@ final class JobLayouts {
         }
     }
 
-    /** One layout for each wall. */
-    private record Combination(List<PanelLayout> layouts, double byTheMetre) {}
+    /** One layout for each wall, with what they would about cost by whole rolls and by the metre. */
+    private record Combination(List<PanelLayout> layouts, double inWholeRolls, double byTheMetre) {
+        Combination {
+            byTheMetre = Math.rint(byTheMetre * 1e6);
+        }
+    }
 
     private JobLayouts(Job job) {
         this.job = job;
@@ -73,8 +76,10 @@ final class JobLayouts {
         List<PanelLayout> all = new ArrayList<>();
         for (Film film : widths.films()) {
             LayoutPlanner planner = JobRates.planner(job, wall, film);
-            PanelLayout first = planner.plan(wall, film);
-            List<PanelLayout> inThisWidth = several && first.isPossible() ? planner.best(wall, film, MOST_LAYOUTS) : List.of(first);
+            List<PanelLayout> inThisWidth = several ? planner.best(wall, film, MOST_LAYOUTS) : List.of();
+            if (inThisWidth.isEmpty() || !inThisWidth.get(0).isPossible()) {
+                inThisWidth = List.of(planner.plan(wall, film));
+            }
             complete &= job.layout().fit() != Fit.CHEAPEST || inThisWidth.size() < MOST_LAYOUTS;
             all.addAll(inThisWidth);
         }
@@ -102,14 +107,17 @@ final class JobLayouts {
             }
         }
         lookCloser(tried);
-        for (LayoutRolls one : tried) {
-            bound = one.bound() == null ? bound : least(bound, one.bound());
-        }
         List<LayoutRolls> planned = tried.stream().filter(one -> one.cost() != null).sorted(LayoutRolls.CHEAPEST_FIRST).toList();
         if (planned.isEmpty()) {
             return Found.of(planned(first, RollJob.WORK), null);
         }
         LayoutRolls winner = planned.get(0);
+        for (LayoutRolls one : tried) {
+            if (one.isBelow(winner.cost()) && one.isBelow(bound)) {
+                LayoutRolls closer = one.bounded(job);
+                bound = closer.bound() == null ? bound : least(bound, closer.bound());
+            }
+        }
         Optional<LayoutChoice.RunnerUp> second = planned.size() == 1 ? Optional.empty() : Optional.of(runnerUp(winner, planned.get(1)));
         Money cost = rounded(winner.known());
         Money floor = bound == null || bound.compareTo(winner.known()) > 0 ? cost : rounded(bound);
@@ -130,7 +138,7 @@ final class JobLayouts {
         tried.sort(LayoutRolls.CHEAPEST_FIRST);
         int again = 0;
         for (int k = 0; k < tried.size() && again < MOST_AGAIN && tried.size() > 1; k++) {
-            if (tried.get(k).isOpen(tried.get(0))) {
+            if (tried.get(k).isOpen() && tried.get(k).isBelow(tried.get(0).cost())) {
                 LayoutRolls closer = planned(tried.get(k).layouts(), WORK_A_PLAN);
                 tried.set(k, LayoutRolls.CHEAPEST_FIRST.compare(closer, tried.get(k)) > 0 ? tried.get(k) : closer);
                 again++;
@@ -154,9 +162,17 @@ final class JobLayouts {
             all = more;
         }
         return all.stream()
-                .map(layouts -> new Combination(layouts, layouts.stream().mapToDouble(PanelLayout::cost).sum()))
-                .sorted(Comparator.comparingDouble(one -> Math.rint(one.byTheMetre() * 1e6)))
+                .map(layouts -> new Combination(layouts, inWholeRolls(layouts), layouts.stream().mapToDouble(PanelLayout::cost).sum()))
+                .sorted(Comparator.comparingDouble(Combination::inWholeRolls).thenComparing(Combination::byTheMetre))
                 .toList();
+    }
+
+    private double inWholeRolls(List<PanelLayout> layouts) {
+        double cost = layouts.stream().mapToDouble(layout -> other.getOrDefault(layout, 0.0)).sum();
+        for (Film film : widths.films()) {
+            cost += widths.inWholeRolls(film, layouts.stream().filter(layout -> layout.film().equals(film)).mapToDouble(PanelLayout::filmM).sum());
+        }
+        return Math.rint(cost * 1e6);
     }
 
     /** What layouts cost at least of which one or more are not among the best: all walls cut without waste, and no other cost known. */
@@ -201,8 +217,8 @@ final class JobLayouts {
         return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.known()).minus(rounded(winner.known())));
     }
 
-    private String from(PanelLayout there) {
-        return job.layout().startsAtCheapest() ? " from the " + word(there.start()) : "";
+    private static String from(PanelLayout there) {
+        return there.chosenStart().map(side -> " from the " + word(side)).orElse("");
     }
 
     private static String word(Enum<?> constant) {

@@ -34,9 +34,9 @@ record OrderedRolls(List<RollOffer> offers) {
         return Math.max(bound, Math.min(alone, two));
     }
 
-    /** Whether a plan costs no more than the cheapest roll on offer, one of which any plan opens. */
-    boolean isOneOfTheCheapest(RollPlan plan) {
-        return plan.isFeasible() && cost(plan) <= there().mapToLong(offer -> ordered(offer, 1)).min().orElse(0);
+    /** What is ordered at least where any roll is opened. */
+    long leastOrder() {
+        return there().mapToLong(offer -> ordered(offer, 1)).min().orElse(0);
     }
 
     private Stream<RollOffer> there() {

@@ -14,6 +14,7 @@ import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
@@ -47,7 +48,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting; no rates are set.
+     * Drops of full width from the left, bands from the bottom or, where direction or seams are chosen, from either side, the film's least overlap, cuts of any length, only film counting; no rates are set.
      *
      * @return the planner
      */
@@ -119,7 +120,9 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same.
+     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same. Where direction or seams are
+     * chosen too, with {@link Direction#CHEAPEST} or {@link Fit#CHEAPEST}, that is so unless a start was set. A weather side says how
+     * drops lap, not where they start.
      *
      * @return a new planner
      */
@@ -235,7 +238,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Where drops start.
+     * Where drops start, or start first where both sides are tried.
      *
      * @return left or right
      */
@@ -244,7 +247,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Where bands start.
+     * Where bands start, or start first where both sides are tried.
      *
      * @return bottom or top
      */
@@ -253,9 +256,18 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Whether both starting sides are tried.
+     * The starts that were set.
      *
-     * @return true if the cheaper is taken
+     * @return at most one side for drops and one for bands, in this order
+     */
+    public List<Side> starts() {
+        return Stream.of(hanging.drops(), hanging.bands()).flatMap(Optional::stream).toList();
+    }
+
+    /**
+     * Whether the cheaper start was asked for.
+     *
+     * @return true after {@link #withCheapestStart}
      */
     public boolean startsAtCheapest() {
         return hanging.eitherStart();
@@ -376,9 +388,13 @@ public final class LayoutPlanner {
     public List<PanelLayout> best(Wall wall, Film film, int most) {
         Door.count("layouts", most, 1, MOST_LAYOUTS);
         List<PanelLayout> all = new ArrayList<>();
-        for (Hanging one : hanging.tried()) {
-            List<PanelLayout> found = new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most);
-            all.addAll(found.stream().filter(layout -> all.stream().noneMatch(layout::isAs)).toList());
+        for (Hanging one : hanging.tried(fit)) {
+            for (PanelLayout layout : new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most)) {
+                if (all.stream().noneMatch(layout::isNoBetterThan)) {
+                    all.removeIf(other -> other.isNoBetterThan(layout));
+                    all.add(layout);
+                }
+            }
         }
         return PanelLayout.ranked(all, most);
     }
