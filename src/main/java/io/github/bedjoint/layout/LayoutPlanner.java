@@ -238,24 +238,6 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Where drops start, or start first where both sides are tried.
-     *
-     * @return left or right
-     */
-    public Side dropStart() {
-        return hanging.dropStart();
-    }
-
-    /**
-     * Where bands start, or start first where both sides are tried.
-     *
-     * @return bottom or top
-     */
-    public Side bandStart() {
-        return hanging.bandStart();
-    }
-
-    /**
      * The starts that were set.
      *
      * @return at most one side for drops and one for bands, in this order
@@ -387,16 +369,11 @@ public final class LayoutPlanner {
      */
     public List<PanelLayout> best(Wall wall, Film film, int most) {
         Door.count("layouts", most, 1, MOST_LAYOUTS);
-        List<PanelLayout> all = new ArrayList<>();
+        Distinct all = new Distinct();
         for (Hanging one : hanging.tried(fit)) {
-            for (PanelLayout layout : new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most)) {
-                if (all.stream().noneMatch(layout::isNoBetterThan)) {
-                    all.removeIf(other -> other.isNoBetterThan(layout));
-                    all.add(layout);
-                }
-            }
+            new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most).forEach(all::add);
         }
-        return PanelLayout.ranked(all, most);
+        return PanelLayout.ranked(all.all(), most);
     }
 
     /**

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -235,22 +234,6 @@ public final class PanelLayout implements Explained {
     public String count() {
         return Print.count(panels.size(), "panel") + " in " + Print.count(strips(), direction() == Direction.BANDS ? "band" : "drop")
                 + chosenStart().map(side -> " from the " + side.name().toLowerCase(Locale.ROOT)).orElse("");
-    }
-
-    /**
-     * Whether another layout in the same direction, from whichever side, has panels as long and no wider and costs no more: then its panels
-     * can lie on the rolls where those of this one would.
-     */
-    boolean isNoBetterThan(PanelLayout other) {
-        List<Panel> here = bySize();
-        List<Panel> there = other.bySize();
-        return direction == other.direction && Math.rint(cost * 1e9) >= Math.rint(other.cost * 1e9) && here.size() == there.size()
-                && IntStream.range(0, here.size()).allMatch(i -> here.get(i).cutLengthSteps() == there.get(i).cutLengthSteps()
-                        && here.get(i).cutWidthSteps() >= there.get(i).cutWidthSteps());
-    }
-
-    private List<Panel> bySize() {
-        return panels.stream().sorted(Comparator.comparingLong(Panel::cutLengthSteps).thenComparing(Panel::cutWidthSteps)).toList();
     }
 
     /**

@@ -71,23 +71,23 @@ class LayoutFileTest {
         assertThat(cheapest.layout().withStart(Side.LEFT).startsAtCheapest()).isFalse();
     }
 
-    /** A wall 1 m high up to 1.42 m along and 3 m high from there to 2.4 m. */
+    /** A wall 0.98 m high up to 1.42 m along and 3 m high from there to 2.4 m. */
     private static Job rising(String layout) {
         return JobFile.parse("{\"bedjoint\": 1, \"name\": \"Step\", \"currency\": \"EUR\", \"walls\": [{\"name\": \"w\", \"outline\": ["
-                + "[\"0 m\", \"0 m\"], [\"2.4 m\", \"0 m\"], [\"2.4 m\", \"3 m\"], [\"1.42 m\", \"3 m\"], [\"1.42 m\", \"1 m\"], [\"0 m\", \"1 m\"]]}],"
+                + "[\"0 m\", \"0 m\"], [\"2.4 m\", \"0 m\"], [\"2.4 m\", \"3 m\"], [\"1.42 m\", \"3 m\"], [\"1.42 m\", \"0.98 m\"], [\"0 m\", \"0.98 m\"]]}],"
                 + "\"film\": {\"name\": \"f\", \"rollWidth\": \"1 m\", \"overlap\": {\"least\": \"20 mm\", \"most\": \"30 mm\"},"
                 + " \"rolls\": [{\"id\": \"r\", \"length\": \"6 m\", \"price\": \"EUR 60\"}]}, \"layout\": {\"leastSliver\": \"50 mm\", " + layout + "}}");
     }
 
     /**
-     * Drops from the left lie from 0, 0.98 and 1.96 m on: 1 + 3 + 3 = 7 m, two rolls; from the right 1 + 1 + 3 = 5 m, one roll. Bands of 1 m from
-     * the bottom: one of 2.4 m and above it three of 0.98 m, 5.34 m, one roll too, but four panels in place of three.
+     * Drops from the left lie from 0, 0.98 and 1.96 m on: 0.98 + 3 + 3 = 6.98 m, two rolls; from the right 3 + 0.98 + 0.98 = 4.96 m, one roll.
+     * Bands of 1 m from the bottom: one of 2.4 m and from 0.98 m on three of 0.98 m, 5.34 m, one roll too, but four panels in place of three.
      */
     @Test
     void cost_cheapestDirection_triesBothSidesWhereNoneIsGivenAndSaysWhich() {
         Job job = rising("\"direction\": \"cheapest\"");
         JobCost cost = JobCost.of(job);
-        assertThat(cost.layouts().get(0)).hasToString("w: 3 panels in 3 drops from the right, 5 m of film");
+        assertThat(cost.layouts().get(0)).hasToString("w: 3 panels in 3 drops from the right, 4.96 m of film");
         assertThat(cost.layouts().get(0).chosenStart()).contains(Side.RIGHT);
         assertThat(JobResult.of(cost).toString()).containsPattern("\"direction\" : \"drops\",\\s+\"start\" : \"right\"");
         assertThat(JobPage.of(cost).html()).contains("3 panels in 3 drops from the right, seams");
@@ -97,12 +97,12 @@ class LayoutFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "'direction': 'drops'                                         | w: 3 panels in 3 drops, 7 m of film",
+        "'direction': 'drops'                                         | w: 3 panels in 3 drops, 6.98 m of film",
         "'direction': 'cheapest', 'start': 'left'                     | w: 4 panels in 4 bands from the bottom, 5.34 m of film",
         "'direction': 'cheapest', 'start': ['left', 'bottom']         | w: 4 panels in 4 bands, 5.34 m of film",
-        "'direction': 'cheapest', 'start': ['right', 'top']           | w: 3 panels in 3 drops, 5 m of film",
-        "'direction': 'cheapest', 'weatherSide': 'right'              | w: 3 panels in 3 drops from the right, 5 m of film",
-        "'direction': 'drops', 'fit': 'cheapest', 'start': 'left'     | w: 3 panels in 3 drops, 5 m of film"})
+        "'direction': 'cheapest', 'start': ['right', 'top']           | w: 3 panels in 3 drops, 4.96 m of film",
+        "'direction': 'cheapest', 'weatherSide': 'right'              | w: 3 panels in 3 drops from the right, 4.96 m of film",
+        "'direction': 'drops', 'fit': 'cheapest', 'start': 'left'     | w: 3 panels in 3 drops, 4.96 m of film"})
     void cost_startGiven_holds(String layout, String text) {
         Job job = rising(layout.replace('\'', '"'));
         assertThat(JobCost.of(job).layouts().get(0)).hasToString(text);
