@@ -1,11 +1,11 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.PanelLayout;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Print;
