@@ -25,7 +25,6 @@ import io.github.bedjoint.units.UnitStyle;
 import io.github.bedjoint.waste.WasteShares;
 import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Verdict;
-import java.util.Locale;
 import javax.measure.Quantity;
 import org.joda.money.Money;
 
@@ -116,8 +115,7 @@ final class JobSheet {
     private void panels() {
         heading("PANELS, IN ORDER OF APPLICATION");
         for (PanelLayout layout : cost.layouts()) {
-            out.append("  ").append(layout.wall().name()).append(": ").append(layout.panels().size()).append(' ')
-                    .append(layout.direction().toString().toLowerCase(Locale.ROOT)).append(", overlap ")
+            out.append("  ").append(layout.wall().name()).append(": ").append(layout.count()).append(", overlap ")
                     .append(Print.cut(Steps.up(layout.overlap().getValue().doubleValue()), style)).append(", seams ")
                     .append(Measure.LENGTH.print(layout.seamM(), style))
                     .append(isInSeveralWidths() ? ", film " + cut(layout.film().rollWidthSteps()) + " wide\n" : "\n");

@@ -49,7 +49,7 @@ final class WallPart {
         page.out.element("p", "Surface: " + wall.surface().describe(page.style) + ". Reached from: " + WallSketch.words(wall.access()) + ".");
         page.out.element("p", "Edges: " + edges(wall) + ".");
         if (layout.isPossible()) {
-            page.out.element("p", WallSketch.count(layout) + ", seams " + Measure.LENGTH.print(layout.seamM(), page.style) + " long.");
+            page.out.element("p", layout.count() + ", seams " + Measure.LENGTH.print(layout.seamM(), page.style) + " long.");
             page.fold(layout.working());
         } else {
             layout.reasons().forEach(reason -> page.out.element("p", "No layout: " + reason + "."));

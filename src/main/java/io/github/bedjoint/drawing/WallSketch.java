@@ -199,13 +199,6 @@ final class WallSketch {
         return Print.cut(least, style) + (least == most ? "" : " to " + Print.cut(most, style));
     }
 
-    /** How many panels there are: {@code 6 panels in 6 drops}. */
-    static String count(PanelLayout layout) {
-        String direction = words(layout.direction());
-        return layout.panels().size() + (layout.panels().size() == 1 ? " panel in " : " panels in ") + layout.strips() + " "
-                + (layout.strips() == 1 ? direction.substring(0, direction.length() - 1) : direction);
-    }
-
     static String words(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
@@ -218,7 +211,7 @@ final class WallSketch {
         if (!layout.isPossible()) {
             all.add("It cannot be divided into panels as asked.");
         } else {
-            all.add(count(layout) + ", numbered in the order of application.");
+            all.add(layout.count() + ", numbered in the order of application.");
         }
         if (!layout.seams().isEmpty()) {
             all.add("Seams overlap by " + overlap() + "; the edge on top faces " + words(layout.seams().get(0).shows()) + ".");

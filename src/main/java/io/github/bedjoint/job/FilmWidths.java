@@ -109,7 +109,24 @@ final class FilmWidths {
 
     /** What a metre of laminate at least as wide as a film costs at the cheapest roll. */
     double laminatePerM(Film film) {
-        return cheapest(materials.laminateRolls().stream().filter(roll -> laminateWidth(roll) >= film.rollWidthSteps()).toList());
+        return cheapest(over(film));
+    }
+
+    private List<RollOffer> over(Film film) {
+        return materials.laminateRolls().stream().filter(roll -> laminateWidth(roll) >= film.rollWidthSteps()).toList();
+    }
+
+    /** About what so many metres of film and its laminate cost in whole rolls, all of the same kind. */
+    double inWholeRolls(Film film, double lengthM) {
+        return lengthM == 0 ? 0 : wholeRolls(rolls(film), lengthM) + wholeRolls(over(film), lengthM);
+    }
+
+    private static double wholeRolls(List<RollOffer> rolls, double lengthM) {
+        return rolls.stream()
+                .filter(roll -> roll.available() != 0)
+                .mapToDouble(roll -> roll.price().getAmount().doubleValue() * Math.ceil(lengthM / Steps.toM(roll.lengthSteps())))
+                .min()
+                .orElse(0);
     }
 
     private static double cheapest(List<RollOffer> rolls) {
@@ -120,12 +137,13 @@ final class FilmWidths {
                 .orElse(0);
     }
 
-    /** The price of film of an area from the cheapest roll of any width, nothing of it wasted. */
-    double leastFor(double areaM2) {
-        return films.stream()
-                .mapToDouble(film -> areaM2 / Steps.toM(film.rollWidthSteps()) * filmPerM(film))
-                .min()
-                .orElse(0);
+    /**
+     * What a square metre of panels costs at least in film and laminate, nothing of either wasted. Printed web of some width holds panels of no more
+     * than its own area; of the film at least as much is opened, of the laminate at least as much runs over it, and neither is had for
+     * less by the metre in that width. So the cheapest width holds for any roll plan and any laminate of it.
+     */
+    double leastPerM2() {
+        return films.stream().mapToDouble(film -> (filmPerM(film) + laminatePerM(film)) / Steps.toM(film.rollWidthSteps())).min().orElse(0);
     }
 
     /** The film rolls in printable widths. */
@@ -136,6 +154,19 @@ final class FilmWidths {
     /** The laminate rolls in full widths. */
     List<Stock> laminateStock() {
         return stock(materials.laminateRolls(), this::laminateWidth);
+    }
+
+    /** The laminate rolls as wide as the widest film under them is printed; without those that cover none. */
+    List<Stock> printedUnderLaminate() {
+        return stock(materials.laminateRolls().stream().filter(roll -> printedUnder(roll) > 0).toList(), this::printedUnder);
+    }
+
+    private long printedUnder(RollOffer laminate) {
+        return films.stream()
+                .filter(film -> film.rollWidthSteps() <= laminateWidth(laminate))
+                .mapToLong(Film::printableWidthSteps)
+                .max()
+                .orElse(0);
     }
 
     private static List<Stock> stock(List<RollOffer> offers, ToLongFunction<RollOffer> width) {

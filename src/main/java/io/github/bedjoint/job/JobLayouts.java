@@ -1,12 +1,12 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.Stop;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
@@ -14,19 +14,20 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best layouts of each wall, in film of each width, against the roll plan of the whole job.
+ * The best layouts of each wall, in film of each width, against the rolls of the whole job: film and laminate as they are ordered.
  *
- * <p>Combinations are tried by what they would cost if film were bought by the metre at the cheapest price, as many as {@link #MOST_PLANS};
- * for the others, and for layouts that are not among the best of their wall, a bound stands: the area of their panels, or of the wall, cut
- * from the cheapest film without any waste. Limits are counts, so the same job gives the same answer everywhere.
+ * <p>Combinations are tried by what they would about cost in whole rolls, as many as {@link #MOST_PLANS}; for the others, and for layouts that
+ * are not among the best of their wall, a bound stands: the area of their panels, or of the wall, cut from the cheapest film and laminate
+ * without any waste. Limits are counts, so the same job gives the same answer everywhere.
  */
 final class JobLayouts {
     /** Layouts kept of each wall. */
@@ -40,40 +41,33 @@ final class JobLayouts {
     private static final long GLANCE = 200_000;
     private static final long WORK_A_PLAN = 2_000_000;
 
-    private static final Comparator<Tried> CHEAPEST_FIRST =
-            Comparator.comparing(Tried::cost, Comparator.nullsLast(Comparator.naturalOrder())).thenComparing(Tried::panels);
-
     private final Job job;
     private final FilmWidths widths;
+    private final double leastPerM2;
     private final List<List<PanelLayout>> best = new ArrayList<>();
+    private final Map<PanelLayout, Double> other = new HashMap<>();
     private boolean complete = true;
 
     /** What was found. */
-    record Found(List<PanelLayout> layouts, @Nullable RollPlan film, @Nullable LayoutChoice choice) {}
-
-    /** One layout for each wall. */
-    private record Combination(List<PanelLayout> layouts, double byTheMetre) {}
-
-    /** A combination with its roll plan; no cost where no plan was found, no bound where there is none. */
-    private record Tried(Combination combination, RollPlan film, @Nullable BigDecimal cost, @Nullable BigDecimal bound) {
-        BigDecimal known() {
-            return Objects.requireNonNull(cost);
+    record Found(List<PanelLayout> layouts, @Nullable RollPlan film, @Nullable LaminatePlan laminate, @Nullable LayoutChoice choice) {
+        private static Found of(LayoutRolls rolls, @Nullable LayoutChoice choice) {
+            return new Found(rolls.layouts(), rolls.film(), rolls.laminate(), choice);
         }
+    }
 
-        /** Whether more work on it might show a cheaper plan than another, or that there is none. */
-        boolean isOpen(Tried other) {
-            return bound != null && !bound.equals(cost) && (other.cost() == null || bound.compareTo(other.known()) < 0);
-        }
-
-        int panels() {
-            return combination.layouts().stream().mapToInt(layout -> layout.panels().size()).sum();
+    /** One layout for each wall, with what they would about cost by whole rolls and by the metre. */
+    private record Combination(List<PanelLayout> layouts, double inWholeRolls, double byTheMetre) {
+        Combination {
+            byTheMetre = Math.rint(byTheMetre * 1e6);
         }
     }
 
     private JobLayouts(Job job) {
         this.job = job;
         this.widths = new FilmWidths(job.materials());
+        this.leastPerM2 = widths.leastPerM2();
         job.survey().walls().forEach(wall -> best.add(layouts(wall)));
+        best.forEach(all -> all.forEach(layout -> other.put(layout, other(layout))));
     }
 
     /** The layouts of a wall that are compared: the best few in film of each width, or one that says why there is none. */
@@ -83,8 +77,10 @@ final class JobLayouts {
         List<PanelLayout> all = new ArrayList<>();
         for (Film film : widths.films()) {
             LayoutPlanner planner = JobRates.planner(job, wall, film);
-            PanelLayout first = planner.plan(wall, film);
-            List<PanelLayout> inThisWidth = several && first.isPossible() ? planner.best(wall, film, MOST_LAYOUTS) : List.of(first);
+            List<PanelLayout> inThisWidth = several ? planner.best(wall, film, MOST_LAYOUTS) : List.of();
+            if (inThisWidth.isEmpty() || !inThisWidth.get(0).isPossible()) {
+                inThisWidth = List.of(planner.plan(wall, film));
+            }
             complete &= job.layout().fit() != Fit.CHEAPEST || inThisWidth.size() < MOST_LAYOUTS;
             all.addAll(inThisWidth);
         }
@@ -98,56 +94,54 @@ final class JobLayouts {
     private Found find() {
         List<PanelLayout> first = best.stream().map(all -> all.get(0)).toList();
         if (!first.stream().allMatch(PanelLayout::isPossible)) {
-            return new Found(first, null, null);
+            return new Found(first, null, null, null);
         }
         List<Combination> all = combinations();
-        List<Tried> tried = new ArrayList<>();
+        List<LayoutRolls> tried = new ArrayList<>();
         BigDecimal bound = complete ? null : unlisted();
         for (Combination one : all) {
-            BigDecimal atLeast = film(areaM2(one)).add(other(one));
+            BigDecimal atLeast = atLeast(one.layouts());
             if (tried.size() == MOST_PLANS || isAboveTwo(tried, atLeast)) {
                 bound = least(bound, atLeast);
             } else {
-                tried.add(tried(one, all.size() == 1 ? RollJob.WORK : GLANCE));
+                tried.add(planned(one.layouts(), all.size() == 1 ? RollJob.WORK : GLANCE));
             }
         }
         lookCloser(tried);
-        for (Tried one : tried) {
-            bound = one.bound() == null ? bound : least(bound, one.bound());
-        }
-        List<Tried> planned = tried.stream().filter(one -> one.cost() != null).sorted(CHEAPEST_FIRST).toList();
+        List<LayoutRolls> planned = tried.stream().filter(one -> one.cost() != null).sorted(LayoutRolls.CHEAPEST_FIRST).toList();
         if (planned.isEmpty()) {
-            return new Found(first, RollJob.film(job, first, RollJob.WORK), null);
+            return Found.of(planned(first, RollJob.WORK), null);
         }
-        Tried winner = planned.get(0);
+        LayoutRolls winner = planned.get(0);
+        for (LayoutRolls one : tried) {
+            if (one.isBelow(winner.cost()) && one.isBelow(bound)) {
+                LayoutRolls closer = one.bounded(job);
+                bound = closer.bound() == null ? bound : least(bound, closer.bound());
+            }
+        }
         Optional<LayoutChoice.RunnerUp> second = planned.size() == 1 ? Optional.empty() : Optional.of(runnerUp(winner, planned.get(1)));
         Money cost = rounded(winner.known());
         Money floor = bound == null || bound.compareTo(winner.known()) > 0 ? cost : rounded(bound);
-        return new Found(winner.combination().layouts(), winner.film(), new LayoutChoice(all.size(), tried.size(), cost, floor, second));
+        return Found.of(winner, new LayoutChoice(all.size(), tried.size(), cost, floor, second));
     }
 
-    private Tried tried(Combination one, long work) {
-        RollPlan film = RollJob.film(job, one.layouts(), work);
-        BigDecimal rest = other(one);
-        if (film.isFeasible()) {
-            return new Tried(one, film, money(film.cost()).add(rest), money(film.lowerBound()).add(rest));
-        }
-        return new Tried(one, film, null, film.stop() == Stop.INFEASIBLE ? null : film(areaM2(one)).add(rest));
+    private LayoutRolls planned(List<PanelLayout> layouts, long work) {
+        return LayoutRolls.of(job, layouts, atLeast(layouts), other(layouts), work);
     }
 
     /** Whether two plans are known that cost less: then it can be neither the cheapest nor the runner-up. */
-    private static boolean isAboveTwo(List<Tried> tried, BigDecimal atLeast) {
+    private static boolean isAboveTwo(List<LayoutRolls> tried, BigDecimal atLeast) {
         return tried.stream().filter(one -> one.cost() != null && one.known().compareTo(atLeast) < 0).count() >= 2;
     }
 
     /** Plans again, with more work, those that may still be the cheapest. */
-    private void lookCloser(List<Tried> tried) {
-        tried.sort(CHEAPEST_FIRST);
+    private void lookCloser(List<LayoutRolls> tried) {
+        tried.sort(LayoutRolls.CHEAPEST_FIRST);
         int again = 0;
         for (int k = 0; k < tried.size() && again < MOST_AGAIN && tried.size() > 1; k++) {
-            if (tried.get(k).isOpen(tried.get(0))) {
-                Tried closer = tried(tried.get(k).combination(), WORK_A_PLAN);
-                tried.set(k, CHEAPEST_FIRST.compare(closer, tried.get(k)) > 0 ? tried.get(k) : closer);
+            if (tried.get(k).isOpen() && tried.get(k).isBelow(tried.get(0).cost())) {
+                LayoutRolls closer = planned(tried.get(k).layouts(), WORK_A_PLAN);
+                tried.set(k, LayoutRolls.CHEAPEST_FIRST.compare(closer, tried.get(k)) > 0 ? tried.get(k) : closer);
                 again++;
             }
         }
@@ -169,35 +163,40 @@ final class JobLayouts {
             all = more;
         }
         return all.stream()
-                .map(layouts -> new Combination(layouts, layouts.stream().mapToDouble(PanelLayout::cost).sum()))
-                .sorted(Comparator.comparingDouble(one -> Math.rint(one.byTheMetre() * 1e6)))
+                .map(layouts -> new Combination(layouts, inWholeRolls(layouts), layouts.stream().mapToDouble(PanelLayout::cost).sum()))
+                .sorted(Comparator.comparingDouble(Combination::inWholeRolls).thenComparing(Combination::byTheMetre))
                 .toList();
+    }
+
+    /** About what the layouts cost with whole rolls of each width, to a millionth, so that the order of sums does not matter. */
+    private double inWholeRolls(List<PanelLayout> layouts) {
+        double cost = layouts.stream().mapToDouble(layout -> other.getOrDefault(layout, 0.0)).sum();
+        for (Film film : widths.films()) {
+            cost += widths.inWholeRolls(film, layouts.stream().filter(layout -> layout.film().equals(film)).mapToDouble(PanelLayout::filmM).sum());
+        }
+        return Math.rint(cost * 1e6);
     }
 
     /** What layouts cost at least of which one or more are not among the best: all walls cut without waste, and no other cost known. */
     private BigDecimal unlisted() {
-        double visibleM2 = best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum();
-        return film(visibleM2);
+        return BigDecimal.valueOf(leastPerM2 * best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum());
     }
 
-    private static double areaM2(Combination one) {
-        return one.layouts().stream().mapToDouble(layout -> layout.places().totalM2()).sum();
+    /** What layouts cost at least with any rolls: their panels cut from the cheapest film and laminate without waste, and everything else. */
+    private BigDecimal atLeast(List<PanelLayout> layouts) {
+        return BigDecimal.valueOf(leastPerM2 * layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum()).add(other(layouts));
     }
 
-    /** The price of film of that area from the cheapest roll, nothing of it wasted. */
-    private BigDecimal film(double areaM2) {
-        return BigDecimal.valueOf(widths.leastFor(areaM2));
+    /** What layouts cost beside film and laminate. */
+    private BigDecimal other(List<PanelLayout> layouts) {
+        return BigDecimal.valueOf(layouts.stream().mapToDouble(layout -> other.getOrDefault(layout, 0.0)).sum());
     }
 
-    /** What the layouts cost beside the film rolls. */
-    private BigDecimal other(Combination one) {
-        return BigDecimal.valueOf(one.layouts().stream()
-                .mapToDouble(layout -> layout.cost() - Math.min(widths.filmPerM(layout.film()), layout.rates().filmPerM()) * layout.filmM())
-                .sum());
-    }
-
-    private BigDecimal money(long minor) {
-        return Money.ofMinor(job.rules().currency(), minor).getAmount();
+    /** The rates of a layout without its material by the metre, and ink for what is printed. */
+    private double other(PanelLayout layout) {
+        double material = JobRates.materialPerM(job.materials(), widths, layout.film());
+        return layout.cost() - Math.min(material, layout.rates().filmPerM()) * layout.filmM()
+                + JobRates.inkFor(job.materials(), RollJob.printedM2(job, layout));
     }
 
     private Money rounded(BigDecimal amount) {
@@ -208,11 +207,11 @@ final class JobLayouts {
         return a == null ? b : a.min(b);
     }
 
-    private LayoutChoice.RunnerUp runnerUp(Tried winner, Tried second) {
+    private LayoutChoice.RunnerUp runnerUp(LayoutRolls winner, LayoutRolls second) {
         List<String> differ = new ArrayList<>();
         for (int i = 0; i < best.size(); i++) {
-            PanelLayout there = second.combination().layouts().get(i);
-            if (there != winner.combination().layouts().get(i)) {
+            PanelLayout there = second.layouts().get(i);
+            if (there != winner.layouts().get(i)) {
                 differ.add(there.wall().name() + " in " + Print.count(there.panels().size(), "panel") + " as "
                         + word(there.direction()) + from(there) + (widths.films().size() == 1 ? "" : " of film " + wide(there)));
             }
@@ -220,8 +219,8 @@ final class JobLayouts {
         return new LayoutChoice.RunnerUp(String.join(", ", differ), rounded(second.known()).minus(rounded(winner.known())));
     }
 
-    private String from(PanelLayout there) {
-        return job.layout().startsAtCheapest() ? " from the " + word(there.start()) : "";
+    private static String from(PanelLayout there) {
+        return there.chosenStart().map(side -> " from the " + word(side)).orElse("");
     }
 
     private static String word(Enum<?> constant) {

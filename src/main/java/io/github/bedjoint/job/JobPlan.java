@@ -55,7 +55,7 @@ public final class JobPlan {
         RollPlan plan = together.film();
         this.film = plan;
         Obstacles.ofRolls("Film", plan, found);
-        LaminatePlan runs = plan == null || !found.isEmpty() ? null : RollJob.laminate(job, plan).orElse(null);
+        LaminatePlan runs = together.laminate();
         this.laminate = runs;
         Obstacles.ofRolls("Laminate", runs == null ? null : runs.plan(), found);
 

@@ -62,17 +62,19 @@ final class JobRates {
     private double filmPerM() {
         Materials materials = job.materials();
         Amounts metre = Amounts.none().withInner(Driver.FILM_AREA, Steps.toM(film.rollWidthSteps()));
-        double cost = widths.filmPerM(film);
-        if (materials.ink().isPresent()) {
-            double printedM2 = Steps.toM(film.printableWidthSteps());
-            cost += materials.ink().map(ink -> ink.price().cost(ink.volumeM3(printedM2)).doubleValue()).orElse(0.0);
-            metre = metre.withInner(Driver.PRINTED_LENGTH, 1);
-        }
-        if (materials.laminate().isPresent()) {
-            cost += widths.laminatePerM(film);
-            metre = metre.withInner(Driver.LAMINATED_LENGTH, 1);
-        }
-        return cost + time(metre);
+        metre = materials.ink().isPresent() ? metre.withInner(Driver.PRINTED_LENGTH, 1) : metre;
+        metre = materials.laminate().isPresent() ? metre.withInner(Driver.LAMINATED_LENGTH, 1) : metre;
+        return materialPerM(materials, widths, film) + time(metre);
+    }
+
+    /** What a metre off the roll costs in film, laminate and ink, printed over its whole width. */
+    static double materialPerM(Materials materials, FilmWidths widths, Film film) {
+        return widths.filmPerM(film) + widths.laminatePerM(film) + inkFor(materials, Steps.toM(film.printableWidthSteps()));
+    }
+
+    /** What the ink for an area costs. */
+    static double inkFor(Materials materials, double printedM2) {
+        return materials.ink().map(ink -> ink.price().cost(ink.volumeM3(printedM2)).doubleValue()).orElse(0.0);
     }
 
     /** On a wall as long as panels for two people are, they hang all of them. */

@@ -36,7 +36,7 @@ final class RollJob {
                 cuts.add(new Cut(id(panel), panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
             int number = 0;
-            for (Panel panel : job.prints(layout).sparePanels()) {
+            for (Panel panel : spares(job, layout)) {
                 number++;
                 cuts.add(new Cut(panel.wall() + " spare " + number, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
             }
@@ -45,10 +45,36 @@ final class RollJob {
         return RollPlanner.withDefaults().withTerms(job.cutting()).withWorkLimit(work).plan(cuts, stock);
     }
 
-    static Optional<LaminatePlan> laminate(Job job, RollPlan film) {
+    /** The laminate of a film plan within so much work. */
+    static Optional<LaminatePlan> laminate(Job job, RollPlan film, long work) {
         Materials materials = job.materials();
         return materials.laminate().map(laminate -> LaminatePlan.of(
-                film, materials.film().edgeMarginSteps(), materials.leadInSteps(), new FilmWidths(materials).laminateStock(), RollPlanner.withDefaults()));
+                film, materials.film().edgeMarginSteps(), materials.leadInSteps(), new FilmWidths(materials).laminateStock(),
+                RollPlanner.withDefaults().withWorkLimit(work)));
+    }
+
+    /**
+     * A plan whose lower bound no laminate of any film plan of these cuts undercuts: the panels themselves cut from laminate rolls.
+     *
+     * <p>A laminate roll holds runs one behind the other, a run the panels of its web, each in its place. Put there, the panels keep clear of
+     * one another, lie within the printed width of a film that the laminate covers, and are parted by cuts of the same kind; beyond them each
+     * roll opened gives up one lead-in at least. So every laminate is also a way to cut the panels from these rolls, at the same price.
+     */
+    static RollPlan leastLaminate(Job job, RollPlan film, long work) {
+        return RollPlanner.withDefaults()
+                .withLead(job.materials().leadInSteps())
+                .withCuts(job.cutting().cuts())
+                .withWorkLimit(work)
+                .plan(film.cuts(), new FilmWidths(job.materials()).printedUnderLaminate());
+    }
+
+    /** What is printed of a wall: the panels and their spares. */
+    static double printedM2(Job job, PanelLayout layout) {
+        return layout.places().totalM2() + spares(job, layout).stream().mapToDouble(panel -> panel.places().totalM2()).sum();
+    }
+
+    private static List<Panel> spares(Job job, PanelLayout layout) {
+        return job.spares().equals(Spares.NONE) ? List.of() : job.prints(layout).sparePanels();
     }
 
     static WasteAccount waste(Job job, List<PanelLayout> layouts, RollPlan film) {
@@ -63,7 +89,7 @@ final class RollJob {
             if (places.takeUpM2() > 0) {
                 parts.merge(WastePart.TAKE_UP, places.takeUpM2(), Double::sum);
             }
-            for (Panel panel : job.prints(layout).sparePanels()) {
+            for (Panel panel : spares(job, layout)) {
                 parts.merge(WastePart.SPARE, panel.places().totalM2(), Double::sum);
             }
         }

@@ -28,10 +28,15 @@ public record RollOrder(LineKind kind, String name, RollOffer offer, OrderQuanti
         for (RollOffer offer : offers) {
             int count = counts.getOrDefault(offer.id(), 0);
             if (count > 0) {
-                orders.add(new RollOrder(kind, name, offer, new OrderQuantity(count, offer.leastOrder(), offer.inCarton())));
+                orders.add(new RollOrder(kind, name, offer, quantity(offer, count)));
             }
         }
         return List.copyOf(orders);
+    }
+
+    /** What is ordered of an offer where so many rolls are needed. */
+    static OrderQuantity quantity(RollOffer offer, int needed) {
+        return new OrderQuantity(needed, offer.leastOrder(), offer.inCarton());
     }
 
     /** How many rolls of each offer a plan opens. */

@@ -3,6 +3,7 @@ package io.github.bedjoint.jobfile;
 import io.github.bedjoint.layout.JointPhase;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.SeamRules;
+import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.units.RefusedException;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -38,10 +39,11 @@ final class LayoutWriter {
         }
         if (planner.startsAtCheapest()) {
             out.field("start", "cheapest");
-        } else {
+        } else if (!planner.starts().isEmpty()) {
             out.array("start", () -> {
-                out.text(Fields.word(planner.dropStart()));
-                out.text(Fields.word(planner.bandStart()));
+                for (Side side : planner.starts()) {
+                    out.text(Fields.word(side));
+                }
             });
         }
         if (planner.weatherSide().isPresent()) {

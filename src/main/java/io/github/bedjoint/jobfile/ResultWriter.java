@@ -139,6 +139,7 @@ final class ResultWriter {
                 json.writeStringField("wall", panel.wall());
                 json.writeNumberField("number", panel.number());
                 json.writeStringField("direction", Fields.word(panel.direction()));
+                json.writeStringField("start", Fields.word(layout.start()));
                 length("left", panel.lowerLeft().xSteps());
                 length("bottom", panel.lowerLeft().ySteps());
                 length("filmWidth", layout.film().rollWidthSteps());

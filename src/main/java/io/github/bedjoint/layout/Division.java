@@ -150,6 +150,10 @@ final class Division {
         return hanging.start();
     }
 
+    boolean startIsChosen() {
+        return hanging.eitherStart();
+    }
+
     long lap() {
         return lap;
     }

@@ -14,6 +14,7 @@ import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
@@ -47,7 +48,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Drops of full width from the left, bands from the bottom, the film's least overlap, cuts of any length, only film counting; no rates are set.
+     * Drops of full width from the left, bands from the bottom or, where direction or seams are chosen, from either side, the film's least overlap, cuts of any length, only film counting; no rates are set.
      *
      * @return the planner
      */
@@ -119,7 +120,9 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same.
+     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same. Where direction or seams are
+     * chosen too, with {@link Direction#CHEAPEST} or {@link Fit#CHEAPEST}, that is so unless a start was set. A weather side says how
+     * drops lap, not where they start.
      *
      * @return a new planner
      */
@@ -235,27 +238,18 @@ public final class LayoutPlanner {
     }
 
     /**
-     * Where drops start.
+     * The starts that were set.
      *
-     * @return left or right
+     * @return at most one side for drops and one for bands, in this order
      */
-    public Side dropStart() {
-        return hanging.dropStart();
+    public List<Side> starts() {
+        return Stream.of(hanging.drops(), hanging.bands()).flatMap(Optional::stream).toList();
     }
 
     /**
-     * Where bands start.
+     * Whether the cheaper start was asked for.
      *
-     * @return bottom or top
-     */
-    public Side bandStart() {
-        return hanging.bandStart();
-    }
-
-    /**
-     * Whether both starting sides are tried.
-     *
-     * @return true if the cheaper is taken
+     * @return true after {@link #withCheapestStart}
      */
     public boolean startsAtCheapest() {
         return hanging.eitherStart();
@@ -375,12 +369,11 @@ public final class LayoutPlanner {
      */
     public List<PanelLayout> best(Wall wall, Film film, int most) {
         Door.count("layouts", most, 1, MOST_LAYOUTS);
-        List<PanelLayout> all = new ArrayList<>();
-        for (Hanging one : hanging.tried()) {
-            List<PanelLayout> found = new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most);
-            all.addAll(found.stream().filter(layout -> all.stream().noneMatch(layout::isAs)).toList());
+        Distinct all = new Distinct();
+        for (Hanging one : hanging.tried(fit)) {
+            new Division(wall, film, one, fit, limits, rates(), rules, takeUp).layouts(most).forEach(all::add);
         }
-        return PanelLayout.ranked(all, most);
+        return PanelLayout.ranked(all.all(), most);
     }
 
     /**

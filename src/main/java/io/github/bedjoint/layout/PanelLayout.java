@@ -16,6 +16,8 @@ import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -214,13 +216,24 @@ public final class PanelLayout implements Explained {
         return made.start();
     }
 
-    /** Whether another layout, from whichever side, needs the same cuts at the same cost. */
-    boolean isAs(PanelLayout other) {
-        return direction == other.direction && Math.rint(cost * 1e9) == Math.rint(other.cost * 1e9) && sizes().equals(other.sizes());
+    /**
+     * From where panels are counted, where both sides were tried.
+     *
+     * @return the side, or empty where it was set or is the default
+     */
+    public Optional<Side> chosenStart() {
+        return made.startIsChosen() ? Optional.of(start()) : Optional.empty();
     }
 
-    private List<String> sizes() {
-        return panels.stream().map(p -> p.cutLengthSteps() + " x " + p.cutWidthSteps()).sorted().toList();
+    /**
+     * How many panels there are in how many drops or bands, and from which side where that was chosen: {@code 6 panels in 6 drops from the
+     * right}.
+     *
+     * @return the words
+     */
+    public String count() {
+        return Print.count(panels.size(), "panel") + " in " + Print.count(strips(), direction() == Direction.BANDS ? "band" : "drop")
+                + chosenStart().map(side -> " from the " + side.name().toLowerCase(Locale.ROOT)).orElse("");
     }
 
     /**
@@ -372,12 +385,11 @@ public final class PanelLayout implements Explained {
         return Working.group("Layout of " + wall.name(), all);
     }
 
-    /** Wall, direction, panels and film. */
+    /** Wall, panels, direction, start where it was chosen, and film. */
     @Override
     public String toString() {
         return isPossible()
-                ? wall.name() + ": " + Print.count(panels.size(), "panel") + " in " + Print.count(strips(), direction() == Direction.BANDS ? "band" : "drop") + ", "
-                        + Measure.LENGTH.print(filmM, UnitStyle.METRIC) + " of film"
+                ? wall.name() + ": " + count() + ", " + Measure.LENGTH.print(filmM, UnitStyle.METRIC) + " of film"
                 : wall.name() + ": no layout, " + String.join("; ", reasons);
     }
 }

@@ -113,19 +113,65 @@ class FilmWidthsTest {
         });
     }
 
-    /** Laminate comes in several widths as well: the wide runs take the wide rolls, the narrow ones the cheapest that covers them. */
+    /**
+     * Laminate comes in several widths as well: the wide runs take the wide rolls, the narrow ones the cheapest that covers them. EUR 230 of film and
+     * 40 + 55 of laminate are 325; all narrow is 300 + 40, and all wide 260 + 2 x 55.
+     */
     @Test
     void cost_laminateOfSeveralWidths_coversEachRollOfFilm() {
         List<RollOffer> rolls = List.of(
                 RollOffer.of("L1", Read.length("50 m"), Read.money("EUR 40.00")),
-                RollOffer.of("L2", Read.length("15 m"), Read.money("EUR 95.00")).withWidth(Read.length("1.52 m")));
+                RollOffer.of("L2", Read.length("15 m"), Read.money("EUR 55.00")).withWidth(Read.length("1.52 m")));
         Materials covered = BOTH.withLaminate(Laminate.of("gloss", Read.length("1 m")), rolls, Door.length(0));
         assertThat(covered.uncovered()).isEmpty();
         JobCost cost = cost(covered, wall("long", "3.94 m", "2.5 m"), wall("tall", "1.52 m", "10 m"));
         assertThat(widths(cost)).containsExactly("1 m", "1.52 m");
-        assertThat(cost.laminate().orElseThrow().plan().cost()).isEqualTo(4000 + 9500);
+        assertThat(cost.laminate().orElseThrow().plan().cost()).isEqualTo(4000 + 5500);
         assertThat(cost.laminate().orElseThrow().plan().rolls()).extracting(roll -> roll.stockId()).containsExactlyInAnyOrder("L1", "L2");
         assertThat(cost.orders()).hasSize(4);
+    }
+
+    /**
+     * Two walls of 3 x 2.5 m: 8 narrow drops are 20 m, two rolls, EUR 200, and 4 wide ones 10 m, one roll, EUR 130. Laminate as wide as the narrow film
+     * comes in 20 m at EUR 30, EUR 1.50 a metre, wide laminate in 50 m at EUR 120, EUR 2.40 a metre. By the metre narrow is 200 + 20 x 1.50 = 230 and
+     * wide 130 + 10 x 2.40 = 154; but one wide laminate roll is bought as well, so wide is 130 + 120 = 250, EUR 20 more than 200 + 30. One wall of each
+     * takes a wide roll, a narrow one and the wide laminate, 130 + 100 + 120 = 350.
+     */
+    @Test
+    void cost_laminateDearByTheRoll_isChosenByRollsAndNotByTheMetre() {
+        List<RollOffer> rolls = List.of(
+                RollOffer.of("L1", Read.length("20 m"), Read.money("EUR 30.00")),
+                RollOffer.of("L2", Read.length("50 m"), Read.money("EUR 120.00")).withWidth(Read.length("1.52 m")));
+        Materials covered = BOTH.withLaminate(Laminate.of("gloss", Read.length("1 m")), rolls, Door.length(0));
+        JobCost cost = cost(covered, wall("north", "3 m", "2.5 m"), wall("south", "3 m", "2.5 m"));
+        assertThat(widths(cost)).containsExactly("1 m", "1 m");
+        LayoutChoice choice = cost.choice().orElseThrow();
+        assertThat(choice.cost()).isEqualTo(Read.money("EUR 230.00"));
+        assertThat(choice.isProven()).isTrue();
+        assertThat(choice.runnerUp().orElseThrow().more()).isEqualTo(Read.money("EUR 20.00"));
+        assertThat(cost.price().direct()).isEqualTo(choice.cost());
+    }
+
+    /** The north wall takes one narrow roll at EUR 100, but those come in cartons of two, EUR 200: one wide roll at EUR 130 is cheaper. */
+    @Test
+    void cost_narrowRollsInCartons_isLaidOutInTheWideFilm() {
+        JobCost cost = cost(Materials.of(FILM, List.of(NARROW.orderedBy(1, 2), WIDE)), wall("north", "3 m", "2.5 m"));
+        assertThat(widths(cost)).containsExactly("1.52 m");
+        LayoutChoice choice = cost.choice().orElseThrow();
+        assertThat(choice.cost()).isEqualTo(Read.money("EUR 130.00"));
+        assertThat(choice.runnerUp().orElseThrow().more()).isEqualTo(Read.money("EUR 70.00"));
+        assertThat(choice.isProven()).isTrue();
+        assertThat(cost.price().direct()).isEqualTo(choice.cost());
+    }
+
+    /** Four rolls for four walls like it, ordered as two cartons of three; no fewer cartons hold four. */
+    @Test
+    void cost_oneOfferInCartons_isProvenAsOrdered() {
+        JobCost cost = cost(Materials.of(FILM, List.of(NARROW.orderedBy(1, 3))),
+                wall("a", "3 m", "2.5 m"), wall("b", "3 m", "2.5 m"), wall("c", "3 m", "2.5 m"), wall("d", "3 m", "2.5 m"));
+        assertThat(cost.choice().orElseThrow().cost()).isEqualTo(Read.money("EUR 600.00"));
+        assertThat(cost.choice().orElseThrow().isProven()).isTrue();
+        assertThat(cost.price().direct()).isEqualTo(Read.money("EUR 600.00"));
     }
 
     @Test

@@ -201,8 +201,8 @@ class JobReasonsTest {
         LayoutChoice proven = new LayoutChoice(4, 4, Money.parse("EUR 400"), Money.parse("EUR 400"), Optional.empty());
         LayoutChoice open = new LayoutChoice(
                 4, 4, Money.parse("EUR 400"), Money.parse("EUR 390"), Optional.of(new LayoutChoice.RunnerUp("bands", Money.parse("EUR 20"))));
-        assertThat(proven).hasToString("EUR 400.00 for film and work that depends on the layout, proven the cheapest for the whole job");
-        assertThat(open).hasToString("EUR 400.00 for film and work that depends on the layout, within EUR 10.00 of the cheapest for the whole job; next: bands, EUR 20.00 more");
+        assertThat(proven).hasToString("EUR 400.00 for rolls and work that depend on the layout, proven the cheapest for the whole job");
+        assertThat(open).hasToString("EUR 400.00 for rolls and work that depend on the layout, within EUR 10.00 of the cheapest for the whole job; next: bands, EUR 20.00 more");
     }
 
     /** Heat-rolling a hundred times as long takes weeks; the first ten days outdoors are tried. */

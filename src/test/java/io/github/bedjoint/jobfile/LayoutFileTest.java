@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.drawing.JobPage;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.layout.Fit;
@@ -68,6 +69,53 @@ class LayoutFileTest {
         assertThat(cost.choice().orElseThrow().toString()).contains("w in 3 panels as drops from the right, EUR 60.00 more");
         assertThat(JobFile.parse(JobFile.write(cheapest)).layout().startsAtCheapest()).isTrue();
         assertThat(cheapest.layout().withStart(Side.LEFT).startsAtCheapest()).isFalse();
+    }
+
+    /** A wall 0.98 m high up to 1.42 m along and 3 m high from there to 2.4 m. */
+    private static Job rising(String layout) {
+        return JobFile.parse("{\"bedjoint\": 1, \"name\": \"Step\", \"currency\": \"EUR\", \"walls\": [{\"name\": \"w\", \"outline\": ["
+                + "[\"0 m\", \"0 m\"], [\"2.4 m\", \"0 m\"], [\"2.4 m\", \"3 m\"], [\"1.42 m\", \"3 m\"], [\"1.42 m\", \"0.98 m\"], [\"0 m\", \"0.98 m\"]]}],"
+                + "\"film\": {\"name\": \"f\", \"rollWidth\": \"1 m\", \"overlap\": {\"least\": \"20 mm\", \"most\": \"30 mm\"},"
+                + " \"rolls\": [{\"id\": \"r\", \"length\": \"6 m\", \"price\": \"EUR 60\"}]}, \"layout\": {\"leastSliver\": \"50 mm\", " + layout + "}}");
+    }
+
+    /**
+     * Drops from the left lie from 0, 0.98 and 1.96 m on: 0.98 + 3 + 3 = 6.98 m, two rolls; from the right 3 + 0.98 + 0.98 = 4.96 m, one roll.
+     * Bands of 1 m from the bottom: one of 2.4 m and from 0.98 m on three of 0.98 m, 5.34 m, one roll too, but four panels in place of three.
+     */
+    @Test
+    void cost_cheapestDirection_triesBothSidesWhereNoneIsGivenAndSaysWhich() {
+        Job job = rising("\"direction\": \"cheapest\"");
+        JobCost cost = JobCost.of(job);
+        assertThat(cost.layouts().get(0)).hasToString("w: 3 panels in 3 drops from the right, 4.96 m of film");
+        assertThat(cost.layouts().get(0).chosenStart()).contains(Side.RIGHT);
+        assertThat(JobResult.of(cost).toString()).containsPattern("\"direction\" : \"drops\",\\s+\"start\" : \"right\"");
+        assertThat(JobPage.of(cost).html()).contains("3 panels in 3 drops from the right, seams");
+        assertThat(JobFile.write(job)).doesNotContain("\"start\"");
+        assertThat(JobFile.parse(JobFile.write(job)).layout().starts()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "'direction': 'drops'                                         | w: 3 panels in 3 drops, 6.98 m of film",
+        "'direction': 'cheapest', 'start': 'left'                     | w: 4 panels in 4 bands from the bottom, 5.34 m of film",
+        "'direction': 'cheapest', 'start': ['left', 'bottom']         | w: 4 panels in 4 bands, 5.34 m of film",
+        "'direction': 'cheapest', 'start': ['right', 'top']           | w: 3 panels in 3 drops, 4.96 m of film",
+        "'direction': 'cheapest', 'weatherSide': 'right'              | w: 3 panels in 3 drops from the right, 4.96 m of film",
+        "'direction': 'drops', 'fit': 'cheapest', 'start': 'left'     | w: 3 panels in 3 drops, 4.96 m of film"})
+    void cost_startGiven_holds(String layout, String text) {
+        Job job = rising(layout.replace('\'', '"'));
+        assertThat(JobCost.of(job).layouts().get(0)).hasToString(text);
+        assertThat(JobCost.of(JobFile.parse(JobFile.write(job))).layouts().get(0)).hasToString(text);
+    }
+
+    /** Drops that start at the right still lap away from weather at the right: the edge on top faces left. */
+    @Test
+    void cost_weatherSide_leavesTheStartFreeAndSaysHowDropsLap() {
+        assertThat(JobCost.of(rising("\"direction\": \"cheapest\", \"weatherSide\": \"right\"")).layouts().get(0).seams())
+                .hasSize(2).allMatch(seam -> seam.shows() == Side.LEFT);
+        assertThat(JobCost.of(rising("\"direction\": \"cheapest\", \"weatherSide\": \"left\"")).layouts().get(0).seams())
+                .hasSize(2).allMatch(seam -> seam.shows() == Side.RIGHT);
     }
 
     @Test

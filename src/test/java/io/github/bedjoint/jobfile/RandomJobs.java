@@ -537,7 +537,7 @@ public final class RandomJobs {
             case 0 -> layout.put("start", drops);
             case 1 -> layout.put("start", List.of(drops, pick("bottom", "top")));
             default -> {
-                if (mirrored) {
+                if (mirrored && !layout.get("direction").equals("cheapest")) {
                     layout.put("start", "right");
                 }
             }

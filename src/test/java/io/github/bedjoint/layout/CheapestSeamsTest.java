@@ -59,7 +59,7 @@ class CheapestSeamsTest {
                 rules = rules.withHeadJoints(new JointPhase(period * RandomWalls.GRID, offset * RandomWalls.GRID, clearance * RandomWalls.GRID, perM));
             }
             PanelLayout layout = LayoutPlanner.withDefaults()
-                    .withFit(Fit.CHEAPEST)
+                    .withFit(Fit.CHEAPEST).withStart(Side.LEFT)
                     .withRates(rates)
                     .withLeastSliver(m(least * 0.01))
                     .withSeamRules(rules)
@@ -80,7 +80,7 @@ class CheapestSeamsTest {
         for (int seed = 0; seed < 200; seed++) {
             Wall wall = RandomWalls.gabled(seed).withOpenings(List.of());
             Film film = Film.of("film", m(1.37)).withOverlapRange(m(0.02), m(0.05));
-            PanelLayout layout = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withLeastSliver(m(0)).plan(wall, film);
+            PanelLayout layout = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withStart(Side.LEFT).withLeastSliver(m(0)).plan(wall, film);
             double least = leastFilm(wall, 137, 2);
             assertThat(layout.cost()).as("seed " + seed).isLessThanOrEqualTo(least + 1e-9);
         }
@@ -148,7 +148,7 @@ class CheapestSeamsTest {
                     .withOpening(Opening.of(Opening.Kind.WINDOW, m(0.35 + 0.05 * random.nextInt(4)), m(0.5), m(0.9), m(0.4)));
             Film film = Film.of("film", m(0.8)).withOverlapRange(m(0.05), m(0.05));
             Rates rates = rates(random);
-            PanelLayout layout = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withRates(rates).withLeastSliver(m(0)).plan(wall, film);
+            PanelLayout layout = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withStart(Side.LEFT).withRates(rates).withLeastSliver(m(0)).plan(wall, film);
             WallRegions regions = WallRegions.of(wall, new Frame(Direction.DROPS, Side.LEFT)).orElseThrow();
             double best = enumerate(wall, regions, rates, new long[0]);
             assertThat(layout.cost()).as("seed " + seed).isCloseTo(best, within(1e-9));
@@ -167,7 +167,7 @@ class CheapestSeamsTest {
             WallRegions regions = WallRegions.of(wall, new Frame(Direction.DROPS, Side.LEFT)).orElseThrow();
             Map<List<Long>, Double> byLengths = new HashMap<>();
             gather(wall, regions, new long[0], byLengths);
-            List<PanelLayout> best = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withLeastSliver(m(0)).best(wall, film, 3);
+            List<PanelLayout> best = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withStart(Side.LEFT).withLeastSliver(m(0)).best(wall, film, 3);
             List<Double> expected = byLengths.values().stream().sorted().limit(3).toList();
             assertThat(best).hasSize(3);
             for (int i = 0; i < 3; i++) {

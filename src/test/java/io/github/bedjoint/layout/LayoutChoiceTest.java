@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Choices worked by hand: places of seams, windows over and under, drops that are too long, several films. */
 class LayoutChoiceTest {
-    private static final LayoutPlanner CHEAPEST = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST);
+    private static final LayoutPlanner CHEAPEST = LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).withStart(Side.LEFT);
 
     @Test
     void plan_step_putsASeamWhereTheTowerEnds() {
