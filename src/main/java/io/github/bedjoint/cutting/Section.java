@@ -31,7 +31,7 @@ record Section(List<PlacedCut> placed, int quantity) {
         return placed.stream().mapToLong(PlacedCut::acrossEndSteps).max().orElseThrow();
     }
 
-    /** The sections of a strip: parted where a cross cut with a gap meets no panel. */
+    /** The sections of a strip of one panel or more: parted where a cross cut with a gap meets no panel. */
     static List<Section> of(List<PlacedCut> strip, long gap) {
         List<Section> sections = new ArrayList<>();
         List<PlacedCut> part = new ArrayList<>();
@@ -46,9 +46,7 @@ record Section(List<PlacedCut> placed, int quantity) {
             part.add(moved(piece, -start));
             end = Math.max(end, piece.alongEndSteps());
         }
-        if (!part.isEmpty()) {
-            sections.add(new Section(part, 1));
-        }
+        sections.add(new Section(part, 1));
         return sections;
     }
 

@@ -345,7 +345,7 @@ final class SideBySide {
     private OpenedRoll compact(OpenedRoll roll, Work part) {
         Stock row = rows.get(roll.stockId());
         List<Cut> own = roll.placed().stream().map(piece -> named.get(piece.cutId())).toList();
-        if (roll.sections().size() == own.size() && roll.cuts() == CutKind.CROSS && roll.remnantSteps() == 0) {
+        if (roll.cuts() == CutKind.CROSS && roll.remnantSteps() == 0) {
             return roll;
         }
         StripSearch search = new StripSearch(new Pieces(own, IntStream.range(0, own.size()).boxed().toList(), List.of(row), terms), row.widthSteps(), part);

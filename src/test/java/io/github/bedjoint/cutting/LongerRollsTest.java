@@ -8,6 +8,7 @@ import io.github.bedjoint.rolls.Certificate;
 import io.github.bedjoint.rolls.Cut;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.OpenedRoll;
+import io.github.bedjoint.rolls.PriceList;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
@@ -127,6 +128,72 @@ class LongerRollsTest {
         RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", MM, 900 * MM, 1, "")), List.of(new Stock("S", MM, 1000 * MM, cost, -1, "")));
         assertThat(LongerRolls.of(plan, CM).lines(UnitStyle.METRIC, Long::toString)).contains("At the prices of the certificate 10.0 mm on every roll opened is worth "
                 + worth + ": a rate, which is earned only where panels of any length can fill it.");
+    }
+
+    /** 1001 mm on 1000, a centimetre and so a grain of 1 mm asked for: one grain is enough, and without it there is no plan. */
+    @Test
+    void isLeast_noPlanByOneGrain_isProven() {
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", MM, 1001 * MM, 1, "")), List.of(new Stock("S", MM, 1000 * MM, 300, -1, "")));
+        LongerRolls longer = LongerRolls.of(plan, CM);
+        assertThat(longer.enoughSteps()).hasValue(MM);
+        assertThat(longer.isLeast()).isTrue();
+    }
+
+    /** Four units of 10 are left on 100 as on 101: 1000 x 40/100 = 400 comes back, and 1000 x 40/101 = 396. */
+    @Test
+    void lines_remnantWorthLessOnALongerRoll_sayMore() {
+        RollPlan plan = RollPlanner.withDefaults().withRemnantRule(new RemnantRule(1, 10, 100)).plan(
+                List.of(new Cut("a", 1, 55, 1, "")), List.of(new Stock("S", 1, 100, 1000, -1, "")));
+        assertThat(plan.cost()).isEqualTo(600);
+        assertThat(LongerRolls.of(plan, 1).lines(UnitStyle.METRIC, Long::toString).get(0)).contains("planned again: 1 roll for 604, 4 more.");
+    }
+
+    /** Two panels of 500 mm on two rolls of 900 mm at 300. */
+    private static RollPlan priced(long bound, PriceList... lists) {
+        List<Cut> cuts = List.of(new Cut("a", MM, 500 * MM, 2, ""));
+        Stock row = new Stock("S", MM, 900 * MM, 300, -1, "");
+        OpenedRoll one = OpenedRoll.inLine(row, List.of(cuts.get(0)), CuttingTerms.plain());
+        return new RollPlan(cuts, List.of(row), CuttingTerms.plain(), List.of(one, one), 600, bound, Stop.WORK_LIMIT,
+                new Certificate(List.of(lists), List.of(), List.of()), List.of(), 1);
+    }
+
+    private static PriceList prices(long price, long held) {
+        return new PriceList(List.of(price), List.of(List.of(held)));
+    }
+
+    /**
+     * At 5 each, of which a roll holds 7 of 10, two rolls are needed: 600 x 7/10 x 10/900 = 4.6667 for each. At 1 each a roll holds both, so one is enough: the
+     * weaker list, wherever it stands, and one that prices nothing do not count.
+     */
+    @Test
+    void rate_severalLists_isThatOfTheStrongest() {
+        BigDecimal rate = new BigDecimal("9.3333");
+        assertThat(LongerBound.rate(priced(600, prices(5, 7), prices(1, 2), prices(0, 0)), CM).orElseThrow()).isEqualByComparingTo(rate);
+        assertThat(LongerBound.rate(priced(600, prices(0, 0), prices(1, 2), prices(5, 7)), CM).orElseThrow()).isEqualByComparingTo(rate);
+        assertThat(LongerBound.rate(priced(600, prices(0, 0)), CM)).isEmpty();
+    }
+
+    @Test
+    void lines_boundOfNothing_isWorthNothing() {
+        assertThat(LongerRolls.of(priced(0, prices(5, 7)), CM).lines(UnitStyle.METRIC, Long::toString).get(1))
+                .startsWith("At the prices of the certificate 10.0 mm on every roll opened is worth 0: ");
+    }
+
+    /** 8 across and 5 along; turned it takes 8 along, which only a roll longer by 3 gives: then prices of panels in a line say nothing. */
+    @Test
+    void costByPrices_longEnoughToTurnAPanel_isEmpty() {
+        List<Stock> stock = List.of(new Stock("S", 8, 5, 300, -1, ""));
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", 8, 5, 1, "", true)), stock);
+        assertThat(LongerBound.cost(plan, List.of(new Stock("S", 8, 7, 300, -1, "")))).hasValue(300);
+        assertThat(LongerBound.cost(plan, List.of(new Stock("S", 8, 8, 300, -1, "")))).isEmpty();
+    }
+
+    /** Two of 4 side by side on 8: priced by what they count across. */
+    @Test
+    void costByPrices_panelsSideBySide_isEmpty() {
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", 4, 5, 2, "")), List.of(new Stock("S", 8, 5, 300, -1, "")));
+        assertThat(plan.certificate().priceLists()).isNotEmpty();
+        assertThat(LongerBound.cost(plan, plan.stock())).isEmpty();
     }
 
     @Test

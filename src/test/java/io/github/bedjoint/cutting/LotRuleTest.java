@@ -89,4 +89,37 @@ class LotRuleTest {
         assertThat(PlanChecker.checkBound(cuts, stock, plan.terms(), 21, plan.certificate()).reason())
                 .startsWith("some way to give the walls to the lots");
     }
+
+    @Test
+    void plan_nothingToCut_opensNothing() {
+        RollPlan plan = STRICT.plan(List.of(), List.of(rolls("new", 10, 10, Stock.UNLIMITED, "new")));
+        assertThat(plan.isProven()).isTrue();
+        assertThat(plan.rolls()).isEmpty();
+        assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+    }
+
+    /** Each of two lots holds one of the walls, neither both: found in time, or not decided, and never called impossible. */
+    @Test
+    void plan_workEndsBeforeTheWallsAreGivenOut_isUndecided() {
+        List<Cut> cuts = List.of(cut("N", 5, 2, "north"), cut("S", 5, 2, "south"));
+        List<Stock> stock = List.of(rolls("a", 10, 1, 1, "a"), rolls("b", 10, 1, 1, "b"));
+        assertThat(STRICT.plan(cuts, stock).cost()).isEqualTo(2);
+        RollPlan plan = STRICT.withWorkLimit(1).plan(cuts, stock);
+        assertThat(plan.stop()).isEqualTo(Stop.NO_PLAN_FOUND);
+        assertThat(plan.lowerBound()).isLessThanOrEqualTo(2);
+        assertThat(plan.shortages()).containsExactly(new Shortage(Shortage.Reason.UNDECIDED, "", 20, 20));
+        assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+    }
+
+    /** However soon the work ends, the plan is right and its bound does not cross the known least cost. */
+    @Test
+    void plan_anyWorkLimit_keepsWithinItsBounds() {
+        Instances.Instance job = Instances.of("shoplot").get(3);
+        for (long limit = 1; limit <= 10_000_000; limit *= 10) {
+            RollPlan plan = STRICT.withWorkLimit(limit).plan(job.cuts(), job.stock());
+            assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+            assertThat(plan.lowerBound()).isLessThanOrEqualTo(job.best());
+            assertThat(plan.isFeasible() && plan.cost() < job.best()).isFalse();
+        }
+    }
 }

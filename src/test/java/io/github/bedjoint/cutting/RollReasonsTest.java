@@ -291,4 +291,46 @@ class RollReasonsTest {
         assertThat(RollReasons.of(plan)).hasToString(
                 "Counting all panels gives 1. One S takes all. The cheapest rolls with room for all of it are 1 x S for 5.\nNo plan costs less than 5" + PROVEN);
     }
+
+    /** Prices by hand, unchecked: what is not priced is worth nothing, and a list that prices nothing is not told. */
+    @Test
+    void lines_panelWithoutAPrice_isWorthNothing() {
+        List<Cut> cuts = List.of(cut("long", 700, 2), cut("short", 500, 3), cut("tiny", 100, 1));
+        PriceList nothing = new PriceList(List.of(0L, 0L, 0L), List.of(List.of(0L)));
+        PriceList points = new PriceList(List.of(5L, 2L, 0L), List.of(List.of(5L)));
+        RollPlan plan = byHand(cuts, roll("S", 1000, 5, 4), 20, nothing, points);
+        assertThat(RollReasons.of(plan).lines().get(0)).startsWith("At points of 5 for long, 2 for short, nothing for tiny, the panels come to 16.");
+    }
+
+    /** Turned, a panel of 520 x 300 reaches 300 across. */
+    @Test
+    void lines_panelThatMayBeTurned_reachesAcrossEitherWay() {
+        List<Cut> cuts = List.of(new Cut("a", 520 * MM, 300 * MM, 2, "", true));
+        PriceList one = new PriceList(List.of(1L), List.of(List.of(1L)), new AcrossScale(List.of(250 * MM), List.of(1L), List.of(1L)));
+        assertThat(RollReasons.of(byHand(cuts, roll("S", 500, 5, -1), 10, one)).lines().get(0))
+                .contains("; of panels that reach 300.0 mm across or more, no two lie side by side.");
+    }
+
+    /** Six widths, of which the second counts as the first: five steps, told by four. */
+    @Test
+    void lines_scaleOfManySteps_isToldByTheWidest() {
+        List<Long> from = IntStream.rangeClosed(1, 6).mapToObj(i -> 100 * i * MM).toList();
+        PriceList list = new PriceList(List.of(1L), List.of(List.of(6L)), new AcrossScale(from, List.of(1L, 1L, 2L, 3L, 4L, 5L), List.of(6L)));
+        assertThat(RollReasons.of(byHand(List.of(cut("a", 400, 7)), roll("S", 500, 5, -1), 10, list)).lines().get(0))
+                .contains("; across a roll a panel counts 5 from 600.0 mm on, 4 from 500.0 mm on, 3 from 400.0 mm on, 2 from 300.0 mm on, less below,"
+                        + " and panels side by side count at most 6.");
+    }
+
+    private static RollPlan byHand(List<Cut> cuts, Stock stock, long bound, PriceList... lists) {
+        return new RollPlan(
+                cuts, List.of(stock), CuttingTerms.plain(), List.of(), bound, bound, Stop.PROVEN, new Certificate(List.of(lists), List.of(), List.of()), List.of(), 1);
+    }
+
+    @Test
+    void lines_nothingFoundAndNothingShown_sayOnlyThat() {
+        RollPlan none = new RollPlan(List.of(cut("a", 700, 1)), List.of(roll("S", 800, 5, -1)), CuttingTerms.plain(), List.of(), 0, 0, Stop.NO_PLAN_FOUND,
+                Certificate.empty(), List.of(), 1);
+        assertThat(RollReasons.of(none).lines())
+                .containsExactly("No plan was found and none was shown to be impossible; the search ended after 1 counted step.");
+    }
 }

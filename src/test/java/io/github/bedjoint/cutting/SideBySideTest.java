@@ -95,6 +95,27 @@ class SideBySideTest {
         assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
     }
 
+    /** 3001 panels of 5 x 1, two beside each other on 10 and 100 such pairs on a roll: 3001 / 200 = 15.005, so 16 rolls. */
+    @Test
+    void plan_moreThanThreeThousandPanels_areGatheredInShelves() {
+        RollPlan plan = PLANNER.plan(List.of(new Cut("A", 5, 1, 3001, "")), List.of(roll(10, 100, 7)));
+        assertThat(plan.cost()).isEqualTo(16 * 7);
+        assertThat(plan.isProven()).isTrue();
+        assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+    }
+
+    /** However soon the work ends, the plan is right and its bound does not cross the known least cost. */
+    @Test
+    void plan_anyWorkLimit_keepsWithinItsBounds() {
+        Instances.Instance job = shopJobs().get(0);
+        for (long limit = 1; limit <= 1_000_000; limit *= 10) {
+            RollPlan plan = job.planner().withWorkLimit(limit).plan(job.cuts(), job.stock());
+            assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+            assertThat(plan.lowerBound()).isLessThanOrEqualTo(job.best());
+            assertThat(plan.isFeasible() && plan.cost() < job.best()).isFalse();
+        }
+    }
+
     @Test
     void checkRolls_placesByHand_areRefusedWithTheReason() {
         Cut a = new Cut("A", 4, 3, 1, "");

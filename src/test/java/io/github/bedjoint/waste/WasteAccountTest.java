@@ -13,8 +13,11 @@ import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
+import io.github.bedjoint.units.Door;
+import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Read;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.working.Working;
 import io.github.bedjoint.working.WorkingCheck;
 import java.util.List;
 import java.util.Map;
@@ -129,5 +132,82 @@ class WasteAccountTest {
         LaminatePlan laminate = LaminatePlan.of(plan, 0, 0, three, RollPlanner.withDefaults());
         assertThat(laminate.runs()).isEqualTo(2);
         assertThat(laminate.webM()).isCloseTo(5, within(1e-12));
+    }
+
+    private static WasteAccount ofTwoWidths(Map<WastePart, Double> panels) {
+        List<Cut> cuts = List.of(new Cut("w", 900 * MM, 3000 * MM, 1, ""), new Cut("n", 400 * MM, 2000 * MM, 1, ""));
+        List<Stock> stock = List.of(
+                new Stock("wide", 980 * MM, 4000 * MM, 100_00, Stock.UNLIMITED, ""), new Stock("narrow", 480 * MM, 2900 * MM, 10_00, Stock.UNLIMITED, ""));
+        CuttingTerms terms = new CuttingTerms(100 * MM, 200 * MM, 0, new RemnantRule(700 * MM, 100 * MM, 0), LotRule.ANY);
+        return WasteAccount.of(RollPlanner.withDefaults().withTerms(terms).plan(cuts, stock), FILM, panels);
+    }
+
+    /**
+     * By hand, 0.9 x 3 m on a roll of 1 x 4 m and 0.4 x 2 m on one of 0.5 x 2.9 m, each losing 0.1 m and 0.2 m at its ends: lead 0.1 + 0.05, tail 0.2 + 0.1,
+     * margins 0.02 x 3 + 0.02 x 2, width trim 0.08 x 3 + 0.08 x 2, 0.7 m of the wide roll kept, 0.6 m of the narrow one scrap; with the panels 4 + 1.45.
+     */
+    @Test
+    void of_rollsOfTwoWidths_addsUpOverTheWidths() {
+        WasteAccount account = ofTwoWidths(Map.of(WastePart.VISIBLE, 3.0, WastePart.OVERLAP, 0.5));
+        assertThat(account.openedM2()).isCloseTo(5.45, within(1e-12));
+        assertThat(Door.areaM2("opened", account.opened(), Range.POSITIVE)).isCloseTo(5.45, within(1e-12));
+        Map<WastePart, Double> parts = Map.of(
+                WastePart.LEAD, 0.15, WastePart.TAIL, 0.3, WastePart.GAP, 0.0, WastePart.EDGE_MARGIN, 0.1, WastePart.WIDTH_TRIM, 0.4,
+                WastePart.KEPT_REMNANT, 0.7, WastePart.SCRAP, 0.3, WastePart.VISIBLE, 3.0, WastePart.OVERLAP, 0.5);
+        assertThat(account.partsM2()).containsOnlyKeys(parts.keySet());
+        parts.forEach((part, m2) -> {
+            assertThat(account.partsM2().get(part)).as(part.title()).isCloseTo(m2, within(1e-12));
+            assertThat(Door.areaM2("part", account.part(part), Range.NOT_NEGATIVE)).isCloseTo(m2, within(1e-12));
+        });
+        assertThat(Door.areaM2("part", account.part(WastePart.SPARE), Range.NOT_NEGATIVE)).isZero();
+        assertThat(account.utilisation()).isCloseTo(3.5 / 5.45, within(1e-12));
+        assertThat(account).hasToString("5.45 m² opened, yield 55.0 %");
+        WorkingCheck.check(account.working());
+    }
+
+    /** Each part is shown for both widths, its own way of working it out below. */
+    @Test
+    void working_rollsOfTwoWidths_showsEachPartByWidth() {
+        Working working = ofTwoWidths(Map.of(WastePart.VISIBLE, 3.5)).working();
+        List<Working> sums = working.parts().stream().filter(part -> part.formula().orElseThrow() == WasteAccount.OVER_WIDTHS).toList();
+        assertThat(sums).extracting(sum -> sum.parts().stream().map(part -> part.formula().orElseThrow()).distinct().toList()).containsExactly(
+                List.of(WebAccount.LEAD), List.of(WebAccount.TAIL), List.of(WebAccount.GAPS), List.of(WebAccount.MARGINS), List.of(WebAccount.WIDTH_TRIM));
+        assertThat(sums.get(0).result().orElseThrow().doubleValue()).isCloseTo(0.15, within(1e-12));
+        assertThat(sums.get(0).title()).contains("lead");
+        assertThat(sums.get(0).parts()).extracting(Working::title).satisfiesExactly(
+                title -> assertThat(title).contains("film of 500.0 mm"), title -> assertThat(title).contains("film of 1000.0 mm"));
+        assertThat(working.parts()).extracting(part -> part.formula().orElseThrow()).contains(
+                WasteAccount.FILM_OPENED, WebAccount.PANEL_AREA, FilmYield.YIELD, WasteAccount.UTILISATION);
+    }
+
+    /** What is not seen of a job is its waste, the biggest part first; nothing seen is no error. */
+    @Test
+    void shares_ofAnAccount_areAllButWhatIsSeen() {
+        WasteShares shares = WasteShares.of(ofTwoWidths(Map.of(WastePart.VISIBLE, 3.0, WastePart.OVERLAP, 0.5)));
+        assertThat(shares.useM2()).isEqualTo(3.0);
+        assertThat(shares.share()).isCloseTo(2.45 / 5.45, within(1e-12));
+        assertThat(shares.share(WastePart.OVERLAP)).isCloseTo(0.5 / 5.45, within(1e-12));
+        assertThat(shares.partsM2()).doesNotContainKeys(WastePart.VISIBLE, WastePart.GAP);
+        assertThat(shares.partsM2().keySet()).startsWith(WastePart.KEPT_REMNANT, WastePart.OVERLAP, WastePart.WIDTH_TRIM);
+        assertThat(WasteShares.of(ofTwoWidths(Map.of(WastePart.SPARE, 3.5))).useM2()).isZero();
+    }
+
+    @Test
+    void utilisation_nothingOpened_isNone() {
+        WasteAccount account = WasteAccount.of(RollPlanner.withDefaults().plan(List.of(), STOCK), FILM, Map.of());
+        assertThat(account.utilisation()).isZero();
+    }
+
+    @Test
+    void filmYield_everythingSeen_isAll() {
+        FilmYield all = FilmYield.of(Read.area("10 m2"), Read.area("10 m2"));
+        assertThat(all.share()).isEqualTo(1);
+        assertThat(all.withKept(Read.area("0 m2")).netShare()).isEqualTo(1);
+        FilmYield kept = FilmYield.of(Read.area("6 m2"), Read.area("10 m2")).withKept(Read.area("4 m2"));
+        assertThat(kept.netShare()).isEqualTo(1);
+        assertThat(kept.share()).isEqualTo(0.6);
+        WorkingCheck.check(kept.working());
+        assertThat(kept.working().parts()).singleElement().matches(net -> net.formula().orElseThrow() == FilmYield.NET_YIELD);
+        assertThatThrownBy(() -> FilmYield.of(Read.area("0 m2"), Read.area("10 m2"))).isInstanceOf(RefusedException.class);
     }
 }
