@@ -90,10 +90,6 @@ final class WebAccount {
         return parts;
     }
 
-    double panelsM2() {
-        return panelsM2;
-    }
-
     /** Its name where there are several. */
     String title() {
         return "film of " + Print.cut(widthSteps, UnitStyle.METRIC);

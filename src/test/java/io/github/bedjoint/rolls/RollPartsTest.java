@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.bedjoint.units.RefusedException;
+import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,17 @@ class RollPartsTest {
             assertThat(plan.isFeasible()).isEqualTo(stop == Stop.PROVEN || stop == Stop.WORK_LIMIT);
             assertThat(plan.isProven()).isEqualTo(stop == Stop.PROVEN);
         }
+    }
+
+    @Test
+    void of_listsChangedAfterwards_areCopied() {
+        List<Integer> counts = new ArrayList<>(List.of(2, 1));
+        List<Long> held = new ArrayList<>(List.of(7L));
+        Certificate certificate = new Certificate(List.of(new PriceList(List.of(5L), List.of(held))), List.of(List.of(counts)), List.of());
+        counts.set(0, 9);
+        held.set(0, 9L);
+        assertThat(certificate.exhausted()).containsExactly(List.of(List.of(2, 1)));
+        assertThat(certificate.priceLists().get(0).held()).containsExactly(List.of(7L));
     }
 
     private static void refused(ThrowingCallable made, String start) {

@@ -74,6 +74,22 @@ class WasteAccountTest {
                 .hasMessageContaining("8.1");
     }
 
+    /** 1e-9 of 8.1 m2 is let pass, 8.1e-9 m2. */
+    @Test
+    void of_panelsThatAddUpButForTheArithmetic_areTaken() {
+        assertThat(WasteAccount.of(plan(500), FILM, Map.of(WastePart.VISIBLE, 8.1 + 5e-9)).openedM2()).isCloseTo(10, within(1e-12));
+        assertThatThrownBy(() -> WasteAccount.of(plan(500), FILM, Map.of(WastePart.VISIBLE, 8.1 + 1e-8))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** A gap of 0.1 m on a roll 0.5 m wide. */
+    @Test
+    void of_gapOnANarrowRoll_isTimesItsWidth() {
+        RollPlan plan = RollPlanner.withDefaults().withGap(100 * MM).plan(
+                List.of(new Cut("n", 480 * MM, 1000 * MM, 2, "")), List.of(new Stock("r", 480 * MM, 3000 * MM, 10_00, Stock.UNLIMITED, "")));
+        WasteAccount account = WasteAccount.of(plan, FILM, Map.of(WastePart.VISIBLE, 0.96));
+        assertThat(account.partsM2().get(WastePart.GAP)).isCloseTo(0.05, within(1e-12));
+    }
+
     @Test
     void of_planWithoutRolls_isRefused() {
         RollPlan none = RollPlanner.withDefaults().plan(CUTS, List.of());
@@ -196,6 +212,7 @@ class WasteAccountTest {
     void utilisation_nothingOpened_isNone() {
         WasteAccount account = WasteAccount.of(RollPlanner.withDefaults().plan(List.of(), STOCK), FILM, Map.of());
         assertThat(account.utilisation()).isZero();
+        assertThat(account.partsM2()).containsEntry(WastePart.LEAD, 0.0).containsEntry(WastePart.SCRAP, 0.0);
     }
 
     @Test

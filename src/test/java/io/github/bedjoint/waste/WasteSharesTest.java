@@ -46,6 +46,8 @@ class WasteSharesTest {
         CuttingTerms terms = new CuttingTerms(0, 0, 0, new RemnantRule(2 * M, M, 0), LotRule.ANY);
         RollPlan plan = RollPlanner.withDefaults().withTerms(terms).plan(List.of(new Cut("a", M, 9 * M, 1, "")), List.of(new Stock("S", M, 10 * M, 100, -1, "")));
         assertThat(WasteShares.of(plan)).hasToString("all film, 10.0 % not used: remnants scrapped 10.0 %");
+        RollPlan enough = RollPlanner.withDefaults().withTerms(terms).plan(List.of(new Cut("a", M, 8 * M, 1, "")), plan.stock());
+        assertThat(WasteShares.of(enough)).hasToString("all film, 20.0 % not used: remnants kept 20.0 %");
         RollPlan full = RollPlanner.withDefaults().plan(List.of(new Cut("a", M, 10 * M, 1, "")), plan.stock());
         assertThat(WasteShares.of(full)).hasToString("all film, no waste");
         RollPlan none = RollPlanner.withDefaults().plan(List.of(), List.of());
