@@ -139,6 +139,15 @@ class LongerRollsTest {
         assertThat(longer.isLeast()).isTrue();
     }
 
+    /** Two of 500 mm on 999 mm: one grain of 1 mm saves a roll, and the plan without it is proven. */
+    @Test
+    void isLeast_savingByOneGrain_isProven() {
+        RollPlan plan = RollPlanner.withDefaults().plan(List.of(new Cut("a", MM, 500 * MM, 2, "")), List.of(new Stock("S", MM, 999 * MM, 300, -1, "")));
+        LongerRolls longer = LongerRolls.of(plan, CM);
+        assertThat(longer.enoughSteps()).hasValue(MM);
+        assertThat(longer.isLeast()).isTrue();
+    }
+
     /** Four units of 10 are left on 100 as on 101: 1000 x 40/100 = 400 comes back, and 1000 x 40/101 = 396. */
     @Test
     void lines_remnantWorthLessOnALongerRoll_sayMore() {

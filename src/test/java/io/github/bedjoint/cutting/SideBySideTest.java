@@ -20,6 +20,7 @@ import io.github.bedjoint.rolls.Stop;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Panels side by side: plans and refusals worked by hand, and invented jobs with a known least cost. */
@@ -92,6 +93,23 @@ class SideBySideTest {
     void plan_moreAreaThanStock_isShownToBeImpossible() {
         RollPlan plan = PLANNER.plan(List.of(new Cut("A", 2, 2, 5, "")), List.of(new Stock("roll", 4, 4, 10, 1, "")));
         assertThat(plan.stop()).isEqualTo(Stop.INFEASIBLE);
+        assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
+    }
+
+    /**
+     * One of 8 x 10 goes on the wide roll (10 x 20 at 20) only, and leaves half of it: for two of 4 x 10 side by side, or one where nothing lies beside another. On
+     * a narrow roll (5 x 20 at 9) go two behind each other. Side by side 20 + 9; one across 20 + 9 + 9. Straight cuts would part the cheapest plan too, but panels
+     * are then gathered for one width at a time, so that it need not be found.
+     */
+    @ParameterizedTest
+    @CsvSource({"FREE, 29, 29", "GUILLOTINE, 29, 38", "CROSS, 38, 38"})
+    void plan_rollsOfTwoWidths_fillTheWideOneFirst(CutKind kind, long least, long most) {
+        RollPlan plan = PLANNER.withCuts(kind).plan(
+                List.of(new Cut("wide", 8, 10, 1, ""), new Cut("narrow", 4, 10, 4, "")),
+                List.of(new Stock("W", 10, 20, 20, Stock.UNLIMITED, ""), new Stock("N", 5, 20, 9, Stock.UNLIMITED, "")));
+        assertThat(plan.cost()).isBetween(least, most);
+        assertThat(plan.lowerBound()).isLessThanOrEqualTo(least);
+        assertThat(plan.isProven()).isEqualTo(plan.cost() == least);
         assertThat(PlanChecker.check(plan)).matches(PlanChecker.Verdict::accepted);
     }
 
