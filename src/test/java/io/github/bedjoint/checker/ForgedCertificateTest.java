@@ -199,4 +199,27 @@ class ForgedCertificateTest {
         PriceList all = new PriceList(Collections.nCopies(9, 5L), Collections.nCopies(9, List.of(5L)));
         assertThat(verdict(cuts, stock, lots, 90, new Certificate(List.of(all), List.of(), List.of()))).isEqualTo("accepted");
     }
+
+    /** Two walls and two lots: 10 for each wall where they part, and together 20, or not at all where a lot has one roll. */
+    @Test
+    void check_lots_boundsOfTheLotsAddUp() {
+        CuttingTerms lots = FREE.withLots(LotRule.ONE_LOT_PER_WALL);
+        List<Cut> cuts = List.of(new Cut("C0", 2, 4, 1, "w0"), new Cut("C1", 2, 4, 1, "w1"));
+        Certificate one = new Certificate(List.of(new PriceList(List.of(5L), List.of(List.of(5L)))), List.of(), List.of());
+        Certificate two = new Certificate(List.of(new PriceList(List.of(5L, 5L), List.of(List.of(5L)))), List.of(), List.of());
+        for (int available : new int[] {Stock.UNLIMITED, 1}) {
+            List<Stock> stock = List.of(new Stock("R", 2, 4, 10, available, "a"), new Stock("S", 2, 4, 10, available, "b"));
+            List<LotBound> apart = new ArrayList<>();
+            List<LotBound> all = new ArrayList<>();
+            for (String lot : List.of("a", "b")) {
+                apart.add(new LotBound(lot, List.of("w0"), 10, one));
+                apart.add(new LotBound(lot, List.of("w1"), 10, one));
+                all.add(new LotBound(lot, List.of("w0", "w1"), available == 1 ? LotBound.IMPOSSIBLE : 20, two));
+            }
+            all.addAll(apart);
+            assertThat(verdict(cuts, stock, lots, 20, new Certificate(List.of(), List.of(), all))).isEqualTo("accepted");
+            assertThat(verdict(cuts, stock, lots, 21, new Certificate(List.of(), List.of(), all))).startsWith("some way to give the walls to the lots");
+            assertThat(verdict(cuts, stock, lots, 20, new Certificate(List.of(), List.of(), apart))).startsWith("some way to give the walls to the lots");
+        }
+    }
 }

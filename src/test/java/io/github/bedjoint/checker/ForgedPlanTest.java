@@ -102,6 +102,16 @@ class ForgedPlanTest {
                 new Certificate(List.of(none), List.of(), List.of()), tooShort)).isEqualTo("accepted");
     }
 
+    /** Two of 4 with a gap of 1 take 5 + 5, and rolls of 3 and 5 give 4 + 6: there is no arrangement, but not for want of length. */
+    @Test
+    void check_stockJustLongEnough_isNotTooShort() {
+        CuttingTerms gap = new CuttingTerms(0, 0, 1, RemnantRule.none(), LotRule.ANY);
+        List<Stock> stock = List.of(roll("R", 2, 3, 1), roll("S", 2, 5, 1));
+        Certificate shown = new Certificate(List.of(new PriceList(List.of(5L), List.of(List.of(0L), List.of(5L)))), List.of(), List.of());
+        assertThat(impossible(List.of(A), stock, gap, shown, new Shortage(Shortage.Reason.STOCK_TOO_SHORT, "", 10, 10))).contains("is not there");
+        assertThat(impossible(List.of(A), stock, gap, shown, new Shortage(Shortage.Reason.NO_ARRANGEMENT, "", 10, 10))).isEqualTo("accepted");
+    }
+
     @Test
     void check_noArrangement_needsItsCertificate() {
         // 3 + 3 = 6 of two rolls of 5: enough together for three panels of 3 (9 of 10), but one on each.
