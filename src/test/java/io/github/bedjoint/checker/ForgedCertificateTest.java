@@ -222,4 +222,24 @@ class ForgedCertificateTest {
             assertThat(verdict(cuts, stock, lots, 20, new Certificate(List.of(), List.of(), apart))).startsWith("some way to give the walls to the lots");
         }
     }
+
+    /** The least bound at which panels of 2 x 4, worth 5 each, are refused: one more than the cheapest rolls that hold them. */
+    private static void cheapest(long cost, int panels, List<Stock> stock, List<List<Long>> held) {
+        List<Cut> cuts = List.of(new Cut("A", 2, 4, panels, ""));
+        Certificate shown = new Certificate(List.of(new PriceList(List.of(5L), held)), List.of(), List.of());
+        assertThat(verdict(cuts, stock, FREE, cost, shown)).isEqualTo("accepted");
+        assertThat(verdict(cuts, stock, FREE, cost + 1, shown)).endsWith("are not forbidden");
+    }
+
+    /** Rows alike in size and price count as one with the rolls of both; rows that differ in one of the three do not. */
+    @Test
+    void check_rowsAlikeOrNot_areCountedRight() {
+        List<Long> one = List.of(5L);
+        Stock row = roll("R", 2, 4, 10, 1);
+        cheapest(20, 2, List.of(row, roll("S", 2, 4, 10, 1)), List.of(one, one));
+        cheapest(14, 2, List.of(row, roll("S", 2, 4, 7, Stock.UNLIMITED)), List.of(one, one));
+        cheapest(10, 2, List.of(row, roll("S", 2, 9, 10, 1)), List.of(one, List.of(10L)));
+        cheapest(10, 1, List.of(roll("R", 1, 4, 10, 1), roll("S", 2, 4, 10, 1)), List.of(List.of(0L), one));
+        cheapest(27, 3, List.of(roll("Q", 2, 4, 7, 1), row, roll("S", 2, 4, 10, 1)), List.of(one, one, one));
+    }
 }
