@@ -6,7 +6,7 @@ package io.github.bedjoint.layout;
  */
 final class Best {
     /** Sums of the same costs in another order differ in their last digits; that is no difference. */
-    private static final double SAME = 1e-9;
+    static final double SAME = 1e-9;
 
     private final double[] cost;
     private final int[] panels;

@@ -177,4 +177,14 @@ public final class SeamRules {
     Optional<JointPhase> beside(Direction direction) {
         return direction == Direction.DROPS ? heads : beds;
     }
+
+    /** What a metre of a joint across a panel costs more whose edge on top lies there along it. */
+    double acrossJointPerM(Direction direction, long place) {
+        return across(direction).map(phase -> phase.perMAt(place)).orElse(0.0);
+    }
+
+    /** The masonry joints that a joint across a panel keeps off. */
+    Optional<JointPhase> across(Direction direction) {
+        return direction == Direction.DROPS ? beds : heads;
+    }
 }

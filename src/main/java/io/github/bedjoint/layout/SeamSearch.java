@@ -193,7 +193,7 @@ final class SeamSearch {
      * Holds where one layout is wanted and pieces are not joined across.
      */
     private long passedFrom(int i) {
-        if (wanted > 1 || cutting.joins() || best[i].size() == 0) {
+        if (wanted > 1 || cutting.joints().isPresent() || best[i].size() == 0) {
             return Limits.ANY_LENGTH;
         }
         for (int j = i + 1; j < starts.size() && starts.get(j).at() <= starts.get(i).at() + printable; j++) {
