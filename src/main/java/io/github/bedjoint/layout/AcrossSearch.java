@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.LongStream;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +28,7 @@ final class AcrossSearch {
     private final long first;
     private final long last;
     private final Ban ban;
-    private final long[] corners;
+    private final long[] levels;
 
     AcrossSearch(JointsAcross joints, Rect piece) {
         this.joints = joints;
@@ -38,10 +38,7 @@ final class AcrossSearch {
         first = seen.v1() + joints.least() - joints.overlap();
         last = seen.v2() - joints.least();
         ban = Ban.across(joints.regions(), joints.rules(), joints.overlap(), piece);
-        corners = LongStream.concat(
-                        joints.regions().levels(piece).flatMap(level -> LongStream.of(level, level - joints.overlap())), ban.edges())
-                .distinct()
-                .toArray();
+        levels = joints.regions().levels(piece);
     }
 
     /** The least number of pieces. */
@@ -67,41 +64,95 @@ final class AcrossSearch {
             high[k] = line.end(high[k - 1], joints.longest()) - joints.overlap();
             alike[k] = line.end(alike[k - 1], film / count + (k <= film % count ? 1 : 0)) - joints.overlap();
         }
-        long[][] own = new long[count][];
+        Window[] own = new Window[count];
         for (int k = 1; k < count; k++) {
-            own[k] = beside(low[k], high[k], LongStream.concat(LongStream.of(low[k], high[k], alike[k]), LongStream.of(corners)));
+            own[k] = new Window(low[k], high[k]);
+            own[k].addCorners(alike[k]);
         }
         List<Node> layer = List.of(new Node(piece.v1(), 0, 0, null));
         for (int k = 1; k < count; k++) {
-            LongStream.Builder reached = LongStream.builder();
-            Arrays.stream(own[k]).forEach(reached);
+            Window window = own[k].copy();
             if (k > 1) {
-                Arrays.stream(own[k - 1]).map(place -> line.end(place, joints.longest()) - joints.overlap()).forEach(reached);
+                own[k - 1].forEach(place -> window.addBeside(line.end(place, joints.longest()) - joints.overlap()));
             }
             if (k + 1 < count) {
-                Arrays.stream(own[k + 1]).map(place -> line.begin(place + joints.overlap(), joints.longest())).forEach(reached);
+                own[k + 1].forEach(place -> window.addBeside(line.begin(place + joints.overlap(), joints.longest())));
             }
-            layer = layer(layer, beside(low[k], high[k], reached.build()));
+            layer = layer(layer, window);
         }
         return over(layer, piece.v2(), piece.v2(), 0);
     }
 
-    /** Places and those next to them off the joints of the masonry, from the least to the greatest. */
-    private long[] beside(long low, long high, LongStream places) {
-        return places.flatMap(place -> LongStream.of(place, joints.keptOff(place, false), joints.keptOff(place, true)))
-                .filter(place -> Math.max(low, first) <= place && place <= Math.min(high, last) && ban.allows(place))
-                .distinct()
-                .toArray();
+    /** The places tried for one joint, within reach from both ends of the piece. */
+    private final class Window {
+        private final long low;
+        private final long high;
+        private long[] places = new long[16];
+        private int size;
+
+        Window(long low, long high) {
+            this.low = Math.max(low, first);
+            this.high = Math.min(high, last);
+        }
+
+        Window copy() {
+            Window copy = new Window(low, high);
+            copy.places = places.clone();
+            copy.size = size;
+            return copy;
+        }
+
+        void addCorners(long alike) {
+            addBeside(alike);
+            addBeside(low);
+            addBeside(high);
+            for (long level : levels) {
+                addBeside(level);
+                addBeside(level - joints.overlap());
+            }
+            for (int i = 0; i < ban.size(); i++) {
+                addBeside(ban.from(i));
+                addBeside(ban.to(i));
+            }
+        }
+
+        /** The place and those next to it off the joints of the masonry. */
+        void addBeside(long place) {
+            add(place);
+            add(joints.keptOff(place, false));
+            add(joints.keptOff(place, true));
+        }
+
+        private void add(long place) {
+            if (place < low || place > high || !ban.allows(place)) {
+                return;
+            }
+            for (int i = 0; i < size; i++) {
+                if (places[i] == place) {
+                    return;
+                }
+            }
+            if (size == places.length) {
+                places = Arrays.copyOf(places, 2 * size);
+            }
+            places[size++] = place;
+        }
+
+        void forEach(LongConsumer each) {
+            for (int i = 0; i < size; i++) {
+                each.accept(places[i]);
+            }
+        }
     }
 
-    private List<Node> layer(List<Node> below, long[] places) {
+    private List<Node> layer(List<Node> below, Window window) {
         List<Node> layer = new ArrayList<>();
-        for (long place : places) {
+        window.forEach(place -> {
             double cost = joints.cost(piece, place);
             if (!Double.isInfinite(cost)) {
                 over(below, place, place + joints.overlap(), cost).ifPresent(layer::add);
             }
-        }
+        });
         return layer;
     }
 

@@ -3,7 +3,6 @@ package io.github.bedjoint.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.LongStream;
 
 /** Open intervals of u in which no overlap may begin. */
 final class Ban {
@@ -109,11 +108,6 @@ final class Ban {
     long up(long u) {
         int i = after(u);
         return i >= 0 && u > from[i] && u < to[i] ? to[i] : u;
-    }
-
-    /** Where places are allowed again, on either side. */
-    LongStream edges() {
-        return LongStream.concat(LongStream.of(from), LongStream.of(to));
     }
 
     int size() {

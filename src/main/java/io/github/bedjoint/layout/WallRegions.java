@@ -101,11 +101,16 @@ record WallRegions(
 
     /** Whether a movement joint crosses the strip between two places along it. */
     boolean hasBar(long low, long high) {
-        return Arrays.stream(vBars).anyMatch(bar -> low <= bar && bar <= high);
+        for (long bar : vBars) {
+            if (low <= bar && bar <= high) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The heights at which a piece of the wall, or what is cut out of it, has a corner or meets the piece's sides. */
-    LongStream levels(Rect piece) {
+    long[] levels(Rect piece) {
         LongStream.Builder levels = LongStream.builder();
         for (int i = seen.slabBeyond(piece.u1()); i < seen.slabs() && seen.from(i) < piece.u2(); i++) {
             for (Region.Cell cell : seen.cells(i)) {
@@ -117,7 +122,7 @@ record WallRegions(
         for (Rect cut : cuts) {
             levels.add(cut.v1()).add(cut.v2());
         }
-        return levels.build();
+        return levels.build().toArray();
     }
 
     private static Hole hole(Wall wall, Opening o, Frame frame) {
