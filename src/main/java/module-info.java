@@ -31,9 +31,12 @@ module io.github.bedjoint {
     exports io.github.bedjoint.layout;
     exports io.github.bedjoint.rolls;
     exports io.github.bedjoint.labour;
+    exports io.github.bedjoint.checker;
+    exports io.github.bedjoint.waste;
     exports io.github.bedjoint.schedule;
     exports io.github.bedjoint.calibration;
     exports io.github.bedjoint.price;
+    exports io.github.bedjoint.cutting;
     exports io.github.bedjoint.job;
     exports io.github.bedjoint.risk;
     exports io.github.bedjoint.drawing;

@@ -1,4 +1,4 @@
-/** Floor 10: the example app. It is not exported: whoever embeds Bedjoint calls {@code JobCost.of} instead. */
+/** Floor 13: the example app. It is not exported: whoever embeds Bedjoint calls {@code JobCost.of} instead. */
 @NullMarked
 package io.github.bedjoint.app;
 

@@ -1,5 +1,6 @@
 package io.github.bedjoint.drawing;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.RollOrder;
@@ -8,14 +9,13 @@ import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.PrintFile;
 import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.rolls.CutKind;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.waste.WasteShares;
 import io.github.bedjoint.working.Working;
 import java.util.HashMap;
 import java.util.Map;

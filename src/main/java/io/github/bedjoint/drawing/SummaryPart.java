@@ -1,9 +1,9 @@
 package io.github.bedjoint.drawing;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.Materials;
 import io.github.bedjoint.layout.PanelLayout;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.Print;

@@ -1,14 +1,13 @@
 package io.github.bedjoint.job;
 
 import io.github.bedjoint.conditions.Caution;
+import io.github.bedjoint.cutting.LaminatePlan;
+import io.github.bedjoint.cutting.RollReasons;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.price.PriceBuildUp;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollReasons;
-import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.schedule.RainEffect;
 import io.github.bedjoint.schedule.Timetable;
 import io.github.bedjoint.units.Door;
@@ -16,6 +15,7 @@ import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.ShopUnits;
 import io.github.bedjoint.units.TimePerArea;
 import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.waste.WasteAccount;
 import io.github.bedjoint.working.Explained;
 import io.github.bedjoint.working.Formula;
 import io.github.bedjoint.working.Source;

@@ -1,19 +1,19 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.WorkPlace;
 import io.github.bedjoint.layout.PanelLayout;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.WasteAccount;
-import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.survey.Access;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.waste.WasteAccount;
+import io.github.bedjoint.waste.WastePart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

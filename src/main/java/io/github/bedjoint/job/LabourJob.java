@@ -1,14 +1,13 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
 import io.github.bedjoint.labour.Amounts;
 import io.github.bedjoint.labour.Driver;
 import io.github.bedjoint.labour.LabourEstimate;
 import io.github.bedjoint.labour.Learning;
 import io.github.bedjoint.labour.WorkPlace;
 import io.github.bedjoint.layout.PanelLayout;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.WasteAccount;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Side;
@@ -16,6 +15,7 @@ import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.survey.WallAreas;
 import io.github.bedjoint.units.Door;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.waste.WasteAccount;
 import io.github.bedjoint.working.Source;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,17 +1,17 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LongerRolls;
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
 import io.github.bedjoint.price.PriceBuildUp;
 import io.github.bedjoint.price.PriceEffect;
 import io.github.bedjoint.rolls.Cut;
-import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.units.Door;
-import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.PriceRate;
+import io.github.bedjoint.units.Print;
 import io.github.bedjoint.units.Range;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.ShopUnits;

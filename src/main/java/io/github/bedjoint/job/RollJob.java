@@ -1,17 +1,17 @@
 package io.github.bedjoint.job;
 
+import io.github.bedjoint.cutting.LaminatePlan;
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.Places;
 import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.rolls.Cut;
-import io.github.bedjoint.rolls.LaminatePlan;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.rolls.Stock;
-import io.github.bedjoint.rolls.WasteAccount;
-import io.github.bedjoint.rolls.WastePart;
+import io.github.bedjoint.waste.WasteAccount;
+import io.github.bedjoint.waste.WastePart;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

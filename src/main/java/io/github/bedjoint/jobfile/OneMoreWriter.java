@@ -1,11 +1,11 @@
 package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.bedjoint.cutting.LongerRolls;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.LessOverlap;
 import io.github.bedjoint.job.OneMore;
 import io.github.bedjoint.price.PriceEffect;
-import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
 import java.io.IOException;

@@ -1,19 +1,19 @@
 package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import io.github.bedjoint.cutting.LongerRolls;
+import io.github.bedjoint.cutting.RollReasons;
 import io.github.bedjoint.rolls.Certificate;
-import io.github.bedjoint.rolls.LongerRolls;
 import io.github.bedjoint.rolls.LotBound;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.PriceList;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollReasons;
 import io.github.bedjoint.rolls.Shortage;
-import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.CsvTable;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.waste.WasteShares;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -1,11 +1,11 @@
 package io.github.bedjoint.jobfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import io.github.bedjoint.rolls.LongerRolls;
+import io.github.bedjoint.cutting.LongerRolls;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.WastePart;
-import io.github.bedjoint.rolls.WasteShares;
 import io.github.bedjoint.units.Steps;
+import io.github.bedjoint.waste.WastePart;
+import io.github.bedjoint.waste.WasteShares;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,5 +1,5 @@
 /**
- * Floor 9: a job as JSON, read and written, and its result as JSON. Needs Jackson's streaming core, which an embedder adds only when
+ * Floor 12: a job as JSON, read and written, and its result as JSON. Needs Jackson's streaming core, which an embedder adds only when
  * this package is used.
  *
  * <p>A job file is read whole or refused: an unknown, missing or wrong field is a

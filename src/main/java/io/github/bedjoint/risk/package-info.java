@@ -1,5 +1,5 @@
 /**
- * Floor 8: how sure a job's figures are. Inputs get ranges, the job is costed many times, and percentiles and shares come out.
+ * Floor 11: how sure a job's figures are. Inputs get ranges, the job is costed many times, and percentiles and shares come out.
  *
  * <p>Needs the optional commons-statistics-distribution and commons-rng-simple.
  */

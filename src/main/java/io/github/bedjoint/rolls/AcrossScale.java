@@ -40,18 +40,22 @@ public record AcrossScale(List<Long> from, List<Long> counts, List<Long> most) {
         return new AcrossScale(List.of(1L), List.of(1L), Collections.nCopies(stockRows, 1L));
     }
 
-    /** No panel counts: enough where one fits no roll at all. */
-    static AcrossScale nothing(int stockRows) {
-        return new AcrossScale(List.of(), List.of(), Collections.nCopies(stockRows, 0L));
-    }
-
-    /** Whether it is the scale of panels in a line, or none at all. */
-    boolean isInLine() {
+    /**
+     * Whether it is the scale of panels in a line, or none at all.
+     *
+     * @return true if panels side by side have no part in it
+     */
+    public boolean isInLine() {
         return from.isEmpty() || equals(oneAcross(most.size()));
     }
 
-    /** What a panel counts that reaches so far across. */
-    long count(long across) {
+    /**
+     * What a panel counts.
+     *
+     * @param across how far it reaches across, in steps of 12.5 micrometres
+     * @return 0 or more
+     */
+    public long count(long across) {
         int at = Collections.binarySearch(from, across);
         int k = at >= 0 ? at : -at - 2;
         return k < 0 ? 0 : counts.get(k);

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>Every price list forbids some counts of rolls, see {@link PriceList}; the exhausted counts are those on which a
  * complete search found no arrangement, so that they and all smaller counts are forbidden too. A bound holds if every
- * choice of roll counts that the stock allows and that costs less is forbidden. {@link PlanChecker} works this through
+ * choice of roll counts that the stock allows and that costs less is forbidden. {@link io.github.bedjoint.checker.PlanChecker} works this through
  * again from the job alone.
  *
  * @param priceLists the price lists

@@ -2,17 +2,17 @@ package io.github.bedjoint.rolls;
 
 import io.github.bedjoint.units.RefusedException;
 
-/** Refuses numbers that the kernel cannot take. */
-final class Limits {
+/** How large the numbers of a roll job may be. */
+public final class Limits {
 
     /** 10 km in steps: keeps every product of a price and a length inside 64 bits. */
-    static final long MAX_LENGTH = 800_000_000L;
+    public static final long MAX_LENGTH = 800_000_000L;
 
     /** Dearest roll, in minor units. */
-    static final long MAX_COST = 1_000_000_000_000L;
+    public static final long MAX_COST = 1_000_000_000_000L;
 
     /** Most pieces of one job. */
-    static final int MAX_PIECES = 1_000_000;
+    public static final int MAX_PIECES = 1_000_000;
 
     private Limits() {}
 
@@ -23,7 +23,17 @@ final class Limits {
         }
     }
 
-    static void between(String parameter, long value, long least, long most, String unit) {
+    /**
+     * Refuses a number out of its range.
+     *
+     * @param parameter its name, for the refusal
+     * @param value the number
+     * @param least the least that is accepted
+     * @param most the most that is accepted
+     * @param unit what it counts, for the refusal
+     * @throws RefusedException if it is below the least or above the most
+     */
+    public static void between(String parameter, long value, long least, long most, String unit) {
         if (value < least || value > most) {
             throw new RefusedException(
                     parameter,

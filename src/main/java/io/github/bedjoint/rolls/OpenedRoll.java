@@ -111,6 +111,6 @@ public record OpenedRoll(String stockId, List<PlacedCut> placed, long usedSteps,
      * @return the kind
      */
     public CutKind cuts() {
-        return Guillotine.cuts(placed);
+        return CutKind.of(placed);
     }
 }

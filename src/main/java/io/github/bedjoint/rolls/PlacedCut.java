@@ -13,7 +13,16 @@ package io.github.bedjoint.rolls;
 public record PlacedCut(
         String cutId, long alongSteps, long acrossSteps, long lengthSteps, long widthSteps, boolean turned) {
 
-    static PlacedCut of(Cut cut, long along, long across, boolean turned) {
+    /**
+     * A panel at a place.
+     *
+     * @param cut the panel
+     * @param along from the end of the lead to its start, in steps of 12.5 micrometres
+     * @param across from the left edge of the printable width to its left edge, in steps
+     * @param turned whether it lies turned by 90 degrees
+     * @return the panel at its place
+     */
+    public static PlacedCut of(Cut cut, long along, long across, boolean turned) {
         return new PlacedCut(
                 cut.id(),
                 along,
@@ -39,9 +48,5 @@ public record PlacedCut(
      */
     public long acrossEndSteps() {
         return acrossSteps + widthSteps;
-    }
-
-    PlacedCut moved(long along) {
-        return new PlacedCut(cutId, alongSteps + along, acrossSteps, lengthSteps, widthSteps, turned);
     }
 }

@@ -15,9 +15,6 @@ import java.math.BigInteger;
  */
 public record RemnantRule(long leastSteps, long unitSteps, int percent) {
 
-    /** Most credit levels of one roll. */
-    static final int MAX_LEVELS = 200;
-
     /**
      * Checks the rule.
      *

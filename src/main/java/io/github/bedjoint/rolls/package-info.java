@@ -1,9 +1,8 @@
 /**
- * Chooses the rolls to open and cuts the panels from them, and proves how cheap that can be.
+ * Floor 5: panels to cut, rolls in stock, how a shop cuts, and the plan that comes of it with the certificate of its lower bound.
  *
- * <p>{@link io.github.bedjoint.rolls.RollPlanner} finds a plan; {@link io.github.bedjoint.rolls.PlanChecker} accepts or
- * refuses any plan, also one made by hand, and shares no code with the planner. All lengths are whole steps of 12.5
- * micrometres and all money is whole minor units, so that nothing in here depends on rounding.
+ * <p>{@link io.github.bedjoint.cutting.RollPlanner} finds a plan; {@link io.github.bedjoint.checker.PlanChecker} accepts or refuses
+ * any plan. All lengths are whole steps of 12.5 micrometres and all money is whole minor units, so that nothing here depends on rounding.
  */
 @NullMarked
 package io.github.bedjoint.rolls;

@@ -33,14 +33,20 @@ final class Floors {
             Map.entry("layout", 4),
             Map.entry("rolls", 5),
             Map.entry("labour", 5),
+            Map.entry("patterns", 6),
+            Map.entry("checker", 6),
+            Map.entry("waste", 6),
             Map.entry("schedule", 6),
             Map.entry("price", 6),
             Map.entry("calibration", 6),
-            Map.entry("job", 7),
-            Map.entry("risk", 8),
-            Map.entry("drawing", 9),
-            Map.entry("jobfile", 9),
-            Map.entry("app", 10));
+            Map.entry("skyline", 7),
+            Map.entry("bounds", 8),
+            Map.entry("cutting", 9),
+            Map.entry("job", 10),
+            Map.entry("risk", 11),
+            Map.entry("drawing", 12),
+            Map.entry("jobfile", 12),
+            Map.entry("app", 13));
 
     static final int LONGEST_FILE = 400;
 

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 class FloorsTest {
 
     private static final Path MAIN = Project.root().resolve("src/main/java");
+    /** What no other module sees: the app, and how rolls are searched. */
+    private static final Set<String> HIDDEN = Set.of("app", "patterns", "skyline", "bounds");
     private static final SourceFile LAYOUT = marked("layout");
 
     @Test
@@ -23,15 +25,24 @@ class FloorsTest {
         assertThat(Floors.faults(Floors.read(MAIN))).isEmpty();
     }
 
+    /** What the checker says does not rest on the search for plans. */
     @Test
-    void moduleInfo_exports_everyPackageButTheApp() {
+    void checker_ofTheLibrary_usesOnlyWhatJobAndPlanAre() {
+        List<SourceFile> checker = Floors.read(MAIN.resolve("io/github/bedjoint/checker"));
+
+        assertThat(checker).isNotEmpty()
+                .allSatisfy(f -> assertThat(Floors.packagesUsed(f)).isSubsetOf(Floors.ROOT + ".checker", Floors.ROOT + ".rolls"));
+    }
+
+    @Test
+    void moduleInfo_exports_everyOpenPackage() {
         String module = new SourceFile("module-info.java", Floors.text(MAIN.resolve("module-info.java"))).code();
 
         assertThat(named("exports\\s+([\\w.]+)\\s*;", module)).containsExactlyInAnyOrderElementsOf(open());
     }
 
     @Test
-    void startOfTheShell_imports_everyPackageButTheApp() {
+    void startOfTheShell_imports_everyOpenPackage() {
         String start = Floors.text(Project.root().resolve("docs/start.jsh"));
 
         assertThat(named("import (io\\.github\\.bedjoint\\.[\\w.]+)\\.\\*;", start))
@@ -43,7 +54,7 @@ class FloorsTest {
         return Floors.read(MAIN).stream()
                 .filter(f -> !f.isPackageInfo())
                 .map(SourceFile::packageName)
-                .filter(p -> !p.equals(Floors.ROOT + ".app"))
+                .filter(p -> !HIDDEN.contains(p.substring(Floors.ROOT.length() + 1)))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

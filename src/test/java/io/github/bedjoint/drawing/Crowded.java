@@ -1,12 +1,12 @@
 package io.github.bedjoint.drawing;
 
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.rolls.Cut;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.survey.RandomWalls;
 import io.github.bedjoint.survey.Wall;

@@ -3,6 +3,7 @@ package io.github.bedjoint.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.LayoutPlanner;
@@ -13,7 +14,6 @@ import io.github.bedjoint.rolls.LotRule;
 import io.github.bedjoint.rolls.OpenedRoll;
 import io.github.bedjoint.rolls.RemnantRule;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.RandomWalls;

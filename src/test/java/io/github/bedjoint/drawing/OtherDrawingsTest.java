@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.film.Film;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.rolls.Cut;
 import io.github.bedjoint.rolls.CuttingTerms;
 import io.github.bedjoint.rolls.RollPlan;
-import io.github.bedjoint.rolls.RollPlanner;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.schedule.Activity;
 import io.github.bedjoint.schedule.Link;

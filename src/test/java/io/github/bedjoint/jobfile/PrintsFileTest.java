@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.bedjoint.checker.PlanChecker;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.Spares;
-import io.github.bedjoint.rolls.PlanChecker;
-import io.github.bedjoint.rolls.WastePart;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.units.Steps;
 import io.github.bedjoint.units.UnitStyle;
+import io.github.bedjoint.waste.WastePart;
 import io.github.bedjoint.working.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;

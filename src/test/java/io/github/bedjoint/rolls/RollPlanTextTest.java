@@ -1,15 +1,11 @@
 package io.github.bedjoint.rolls;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.bedjoint.film.Film;
-import io.github.bedjoint.units.Read;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-/** What a roll plan is printed as, and that nothing is accounted for without one. */
+/** What a roll plan is printed as. */
 class RollPlanTextTest {
     private static final Cut A = new Cut("A", 2, 4, 1, "");
     private static final Stock ROW = new Stock("R", 2, 4, 10, Stock.UNLIMITED, "");
@@ -34,13 +30,5 @@ class RollPlanTextTest {
         assertThat(plan(7, Stop.WORK_LIMIT).gap()).isEqualTo(3);
         assertThat(plan(10, Stop.PROVEN).gap()).isZero();
         assertThat(plan(7, Stop.NO_PLAN_FOUND).gap()).isZero();
-    }
-
-    @Test
-    void wasteAccount_withoutAPlan_isRefused() {
-        Film film = Film.of("Film", Read.length("1 m"));
-        assertThatThrownBy(() -> WasteAccount.of(plan(0, Stop.INFEASIBLE), film, Map.of()))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("there is no roll plan to account for");
     }
 }
