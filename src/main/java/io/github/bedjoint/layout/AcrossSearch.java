@@ -35,8 +35,9 @@ final class AcrossSearch {
         this.piece = piece;
         Rect seen = joints.regions().seen().around(piece);
         line = new FilmLine(joints.feed(), List.<long[]>of(new long[] {seen.v1(), seen.v2()}));
-        first = seen.v1() + joints.least() - joints.overlap();
-        last = seen.v2() - joints.least();
+        // Bleed at an end is not counted; film beside a higher part of the wall, which may be all bleed, is.
+        first = Math.min(seen.v1(), piece.v1() + joints.least()) + joints.least() - joints.overlap();
+        last = Math.max(seen.v2(), piece.v2() - joints.least()) - joints.least();
         ban = Ban.across(joints.regions(), joints.rules(), joints.overlap(), piece);
         levels = joints.regions().levels(piece);
     }

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param rules    where joints may lie
  * @param longest  greatest length of film, more than two overlaps
  * @param overlap  overlap of a joint
- * @param least    what each piece shows of the wall at least, overlaps included
+ * @param least    least length of a piece, overlaps included and bleed at its end not
  * @param lowFirst whether the lower piece, or the left one, hangs first, so that the edge on top is the other's
  */
 record JointsAcross(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
 import io.github.bedjoint.survey.RandomWalls;
@@ -133,6 +134,18 @@ class JointsAcrossTest {
         Wall wall = TOWER.withOpening(Opening.of(Opening.Kind.VENT, m(0.4), m(2.4), m(0.2), m(0.19)));
         // Up to 2590 mm rather than down to 2400 less the overlap.
         assertThat(heights(JOINED.plan(wall, METRE))).containsExactly(2590.0);
+    }
+
+    @Test
+    void plan_dropBesideAHigherPartsBleed_isJoinedTooWhereItShowsNoWall() {
+        // The first drop ends at 950 mm, 30 mm into the bleed of the part that is 5 m high; of wall it shows no more than 1 m.
+        Wall wall = Wall.polygon("step", List.of(Point.of(m(0), m(0)), Point.of(m(2), m(0)), Point.of(m(2), m(5)), Point.of(m(0.97), m(5)),
+                        Point.of(m(0.97), m(1)), Point.of(m(0), m(1))))
+                .withEdge(Side.LEFT, Edge.of(Edge.Kind.FREE, m(0.05)));
+        PanelLayout layout = JOINED.plan(wall, METRE);
+        assertThat(layout.panels().get(0).lowerLeft()).isEqualTo(Point.of(m(-0.05), m(0)));
+        assertThat(layout.panels()).hasSizeGreaterThan(3).allMatch(panel -> panel.cutLengthSteps() <= 3 * Steps.PER_METRE);
+        assertThat(layout.places().visibleM2()).isEqualTo(0.97 + 1.03 * 5, within(1e-9));
     }
 
     @Test
