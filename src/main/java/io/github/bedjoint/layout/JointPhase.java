@@ -78,6 +78,12 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
         return Math.min(beyond, periodSteps - beyond) < clearanceSteps ? perM : 0;
     }
 
+    /** The nearest place at which an edge costs nothing, the place itself or above it, or below. */
+    long keptOff(long place, boolean up) {
+        long beyond = Math.floorMod(place - offsetSteps + clearanceSteps, periodSteps);
+        return beyond == 0 || beyond >= 2 * clearanceSteps ? place : place - beyond + (up ? 2 * clearanceSteps : 0);
+    }
+
     /**
      * Whether no edge may lie there at all.
      *

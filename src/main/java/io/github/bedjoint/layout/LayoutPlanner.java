@@ -191,8 +191,9 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with panels that are longer than the longest cut joined across: equal pieces, the upper lapping over the lower by the
-     * overlap.
+     * The same with panels that are longer than the longest cut joined across, the upper piece lapping over the lower by the overlap.
+     * A joint keeps off openings and masonry joints as the {@link SeamRules} say, whatever the fit, and lies where it costs least at the
+     * rates; where all places cost the same, pieces are of equal length. Each piece shows the least sliver.
      *
      * @param yes whether they are joined
      * @return a new planner
