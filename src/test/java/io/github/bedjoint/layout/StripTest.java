@@ -2,6 +2,7 @@ package io.github.bedjoint.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.bedjoint.working.WorkingCheck;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -99,5 +100,29 @@ class StripTest {
         // Each shows 51 of its 71.
         assertThat(Strip.in(row(-20, 120, 0, 100), Fit.EQUALISED, 51, 5)).isPresent();
         assertThat(Strip.in(row(-20, 120, 0, 100), Fit.EQUALISED, 52, 5)).isEmpty();
+    }
+
+    @Test
+    void in_widerOverlapsOfFour_giveTheFirstsAStepMore() {
+        // Full panels begin at 0, 98, 196, 294; on 387 the last may begin at 287: 7 to spare, 3, 2 and 2.
+        assertThat(strips(387, Fit.WIDER_OVERLAPS, 10)).isEqualTo(of(0, 100, 95, 195, 191, 291, 287, 387));
+    }
+
+    /**
+     * All of a quarter is fed in. 140 of film and an overlap of 2 take 142 + ceil(122 / 4) = 173, so 87 and 86: of the first 10 lie before the
+     * wall, and 61 + ceil(61 / 4) = 77 over it.
+     */
+    @Test
+    void in_equalisedWithFilmFedIn_sharesTheFilm() {
+        FilmLine line = new FilmLine(new Feed(1, 0.25), List.<long[]>of(new long[] {1000, 1120}));
+        Run run = new Run(line, 990, 1130, 1000, 1120, 2, 100);
+        assertThat(Strip.in(run, Fit.EQUALISED, 10, 5).orElseThrow()).isEqualTo(of(990, 1061, 1059, 1130));
+        WorkingCheck.check(run.working());
+    }
+
+    @Test
+    void working_ofARowWithBleeds_givesItsCount() {
+        WorkingCheck.check(row(990, 1287, 1000, 1276).working());
+        WorkingCheck.check(row(990, 1286, 1000, 1276).working());
     }
 }

@@ -144,4 +144,12 @@ class WallRegionsTest {
         assertThat(regions.cutOutM2(millimetres(0, 800, 0, 1000))).isEqualTo(0.3 * 0.5, EXACT);
         assertThat(regions.cutOutM2(millimetres(0, 500, 0, 1000))).isZero();
     }
+
+    @Test
+    void of_gable_hasNoCornerAtItsRidge() {
+        Wall gable = Wall.polygon("g", List.of(Point.of(m(0), m(0)), Point.of(m(8), m(0)), Point.of(m(8), m(3)), Point.of(m(4), m(5)), Point.of(m(0), m(3))));
+        assertThat(regions(gable, DROPS).uCorners()).containsExactly(0, mm(8000));
+        // Level is only the ground.
+        assertThat(regions(gable, BANDS).uCorners()).containsExactly(0);
+    }
 }
