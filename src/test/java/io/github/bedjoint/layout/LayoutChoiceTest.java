@@ -238,4 +238,26 @@ class LayoutChoiceTest {
         assertThat(LayoutPlanner.withDefaults().plan(Wall.rectangle("w", m(160.0200125), m(1)), tape).reasons())
                 .singleElement().asString().startsWith("more than 2000 panels");
     }
+
+    /** 5.02 m in two pieces of 2.51 m. Weather from the left: the right piece is hung first, and the edge of the left one faces right. */
+    @ParameterizedTest
+    @CsvSource({"RIGHT, 0, 2490, LEFT", "LEFT, 2490, 0, RIGHT"})
+    void plan_bandJoinedAcross_isHungTowardsTheWeather(Side weather, double first, double second, Side shows) {
+        PanelLayout layout = LayoutPlanner.withDefaults().withDirection(Direction.BANDS).withLongestCut(m(3)).withJointsAcross(true)
+                .withWeatherSide(weather).plan(Wall.rectangle("w", m(5), m(0.9)), METRE);
+        assertThat(layout.panels()).extracting(Panel::lowerLeft).containsExactly(new Point(mm(first), 0), new Point(mm(second), 0));
+        assertThat(layout.panels()).extracting(panel -> panel.places().overlapM2() > 0).containsExactly(false, true);
+        assertThat(layout.seams()).singleElement().satisfies(seam -> {
+            assertThat(seam.upright()).isTrue();
+            assertThat(seam.fromSteps()).isEqualTo(mm(2490));
+            assertThat(seam.overlapSteps()).isEqualTo(mm(20));
+            assertThat(seam.lengthM()).isEqualTo(0.9, EXACT);
+            assertThat(seam.shows()).isEqualTo(shows);
+        });
+    }
+
+    @Test
+    void best_fromEitherSideOfARectangle_isOneLayout() {
+        assertThat(LayoutPlanner.withDefaults().withCheapestStart().best(Wall.rectangle("w", m(2.5), m(2)), METRE, 9)).hasSize(1);
+    }
 }

@@ -6,6 +6,7 @@ import static io.github.bedjoint.layout.LayoutPlannerTest.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.texture.TakeUp;
@@ -137,6 +138,16 @@ class LayoutSettingsTest {
         Wall wall = Wall.rectangle("w", m(1), m(1));
         assertRefused(() -> PLAIN.best(wall, METRE, most));
         assertThat(PLAIN.best(wall, METRE, 100)).hasSize(1);
+    }
+
+    @Test
+    void picture_overAWall_fillsItsBleedsToo() {
+        Wall wall = Wall.rectangle("w", m(2), m(1))
+                .withEdge(Side.LEFT, Edge.of(Edge.Kind.FREE, m(0.01)))
+                .withEdge(Side.RIGHT, Edge.of(Edge.Kind.FREE, m(0.02)))
+                .withEdge(Side.BOTTOM, Edge.of(Edge.Kind.GROUND, m(0.03)))
+                .withEdge(Side.TOP, Edge.of(Edge.Kind.FREE, m(0.05)));
+        assertThat(Picture.over(wall)).isEqualTo(new Picture(mm(-10), mm(-30), mm(2020), mm(1050)));
     }
 
     @Test
