@@ -181,7 +181,7 @@ public final class LayoutPlanner {
      * The same with a greatest cut length, what the longest roll yields; a panel that would be longer makes the layout impossible, with
      * alternatives.
      *
-     * @param most above 0, at most 10 km, brought down to a whole step
+     * @param most above 100 mm, at most 10 km, brought down to a whole step
      * @return a new planner
      * @throws RefusedException if the length is absent or out of range
      */
