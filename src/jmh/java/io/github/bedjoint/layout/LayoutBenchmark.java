@@ -40,6 +40,10 @@ public class LayoutBenchmark {
     @Param({"FULL_WIDTH", "CHEAPEST"})
     public Fit fit;
 
+    /** Whether an edge in a head joint of half a brick's stretcher bond costs more. */
+    @Param({"false", "true"})
+    public boolean pricedHeads;
+
     private final Film film = Film.of("54 in", Door.of(54, ShopUnits.INCH));
     private Wall wall;
     private LayoutPlanner planner;
@@ -61,12 +65,15 @@ public class LayoutBenchmark {
         wall = Wall.polygon("wall", corners)
                 .withEdge(Side.BOTTOM, Edge.of(Edge.Kind.GROUND, Door.length(0.03)))
                 .withOpenings(openings);
+        SeamRules rules = SeamRules.withDefaults()
+                .withJambClearance(Door.length(0.05))
+                .withCornerClearance(Door.length(0.1));
         planner = LayoutPlanner.withDefaults()
                 .withFit(fit)
                 .withRates(new Rates(8, 4, 2, 3))
-                .withSeamRules(SeamRules.withDefaults()
-                        .withJambClearance(Door.length(0.05))
-                        .withCornerClearance(Door.length(0.1)));
+                .withSeamRules(pricedHeads
+                        ? rules.withHeadJoints(JointPhase.priced(Door.length(0.1125), Door.length(0), Door.length(0.01), 1.5))
+                        : rules);
     }
 
     private static Point at(double x, double y) {

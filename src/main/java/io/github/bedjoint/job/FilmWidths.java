@@ -137,15 +137,6 @@ final class FilmWidths {
                 .orElse(0);
     }
 
-    /**
-     * What a square metre of panels costs at least in film and laminate, nothing of either wasted. Printed web of some width holds panels of no more
-     * than its own area; of the film at least as much is opened, of the laminate at least as much runs over it, and neither is had for
-     * less by the metre in that width. So the cheapest width holds for any roll plan and any laminate of it.
-     */
-    double leastPerM2() {
-        return films.stream().mapToDouble(film -> (filmPerM(film) + laminatePerM(film)) / Steps.toM(film.rollWidthSteps())).min().orElse(0);
-    }
-
     /** The film rolls in printable widths. */
     List<Stock> filmStock() {
         return stock(covered, roll -> filmWidth(roll) - 2 * materials.film().edgeMarginSteps());

@@ -131,6 +131,15 @@ public final class Job {
     }
 
     /**
+     * Whether panels may lie across the roll, turned by a quarter.
+     *
+     * @return false unless set
+     */
+    public boolean turnsPanels() {
+        return parts.turn;
+    }
+
+    /**
      * Where the picture lies on a wall, where that was set.
      *
      * @param wall the wall's name

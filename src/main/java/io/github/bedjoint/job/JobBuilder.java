@@ -39,6 +39,7 @@ public final class JobBuilder {
     LayoutPlanner layout = LayoutPlanner.withDefaults();
     @Nullable TakeUp takeUp;
     CuttingTerms cutting = CuttingTerms.plain();
+    boolean turn;
     Map<String, Picture> pictures = Map.of();
     Spares spares = Spares.NONE;
     Labour labour = Labour.withDefaults();
@@ -68,6 +69,7 @@ public final class JobBuilder {
         takeUp = other.takeUp;
         layout = takeUp == null ? other.layout : other.layout.withTakeUp(takeUp);
         cutting = other.cutting;
+        turn = other.turn;
         pictures = other.pictures;
         spares = other.spares;
         labour = other.labour;
@@ -173,6 +175,18 @@ public final class JobBuilder {
      */
     public JobBuilder cutting(CuttingTerms terms) {
         cutting = terms;
+        return this;
+    }
+
+    /**
+     * Whether panels may lie across the roll, turned by a quarter, so that narrow ones share it better. No unless set: a print has an up
+     * and a film a grain, and both shrink differently along the roll and across it (common practice, no source).
+     *
+     * @param yes whether they may
+     * @return this builder
+     */
+    public JobBuilder turnPanels(boolean yes) {
+        turn = yes;
         return this;
     }
 

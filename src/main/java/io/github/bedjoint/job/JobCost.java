@@ -158,7 +158,11 @@ public final class JobCost implements Explained {
      * @return a list for each wall that could be laid out
      */
     public List<PrintList> prints() {
-        return layouts().stream().filter(PanelLayout::isPossible).map(job::prints).toList();
+        RollPlan film = plan.film();
+        return layouts().stream()
+                .filter(PanelLayout::isPossible)
+                .map(layout -> film == null ? job.prints(layout) : RollJob.prints(job, layout, film))
+                .toList();
     }
 
     /**
@@ -274,7 +278,10 @@ public final class JobCost implements Explained {
     public List<Verdict> verdicts(UnitStyle style) {
         List<Verdict> verdicts = new ArrayList<>(checks.verdicts(style));
         verdicts.addAll(ShelfLife.verdicts(orders(), timetable().filter(Timetable::isPossible)));
-        prints().forEach(list -> list.blank().ifPresent(verdicts::add));
+        prints().forEach(list -> {
+            list.blank().ifPresent(verdicts::add);
+            list.acrossTheRoll().ifPresent(verdicts::add);
+        });
         return verdicts;
     }
 

@@ -6,6 +6,7 @@ import io.github.bedjoint.layout.Direction;
 import io.github.bedjoint.layout.Fit;
 import io.github.bedjoint.layout.LayoutPlanner;
 import io.github.bedjoint.layout.PanelLayout;
+import io.github.bedjoint.layout.Rates;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Print;
@@ -43,7 +44,7 @@ final class JobLayouts {
 
     private final Job job;
     private final FilmWidths widths;
-    private final double leastPerM2;
+    private final MaterialBound material;
     private final List<List<PanelLayout>> best = new ArrayList<>();
     private final Map<PanelLayout, Double> other = new HashMap<>();
     private boolean complete = true;
@@ -65,7 +66,7 @@ final class JobLayouts {
     private JobLayouts(Job job) {
         this.job = job;
         this.widths = new FilmWidths(job.materials());
-        this.leastPerM2 = widths.leastPerM2();
+        this.material = new MaterialBound(job, widths);
         job.survey().walls().forEach(wall -> best.add(layouts(wall)));
         best.forEach(all -> all.forEach(layout -> other.put(layout, other(layout))));
     }
@@ -177,14 +178,36 @@ final class JobLayouts {
         return Math.rint(cost * 1e6);
     }
 
-    /** What layouts cost at least of which one or more are not among the best: all walls cut without waste, and no other cost known. */
+    /**
+     * What layouts cost at least of which one or more are not among the best: material for what is visible, and for everything else on each
+     * wall the least that any layout of it takes when film, laminate and ink are free.
+     */
     private BigDecimal unlisted() {
-        return BigDecimal.valueOf(leastPerM2 * best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum());
+        double visibleM2 = best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum();
+        double work = best.stream().mapToDouble(all -> leastWork(all.get(0).wall())).sum();
+        return BigDecimal.valueOf(material.atLeast(visibleM2) + JobRates.inkFor(job.materials(), visibleM2) + work);
+    }
+
+    private double leastWork(Wall wall) {
+        return widths.films().stream()
+                .map(film -> {
+                    LayoutPlanner planner = JobRates.planner(job, wall, film);
+                    return planner.withRates(planner.rates().withFilmPerM(workPerM(planner.rates(), film))).best(wall, film, 1).get(0);
+                })
+                .filter(PanelLayout::isPossible)
+                .mapToDouble(PanelLayout::cost)
+                .min()
+                .orElse(0);
+    }
+
+    /** What a metre of film costs beside film, laminate and ink. */
+    private double workPerM(Rates rates, Film film) {
+        return Math.max(0, rates.filmPerM() - JobRates.materialPerM(job.materials(), widths, film));
     }
 
     /** What layouts cost at least with any rolls: their panels cut from the cheapest film and laminate without waste, and everything else. */
     private BigDecimal atLeast(List<PanelLayout> layouts) {
-        return BigDecimal.valueOf(leastPerM2 * layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum()).add(other(layouts));
+        return BigDecimal.valueOf(material.atLeast(layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum())).add(other(layouts));
     }
 
     /** What layouts cost beside film and laminate. */
@@ -194,8 +217,7 @@ final class JobLayouts {
 
     /** The rates of a layout without its material by the metre, and ink for what is printed. */
     private double other(PanelLayout layout) {
-        double material = JobRates.materialPerM(job.materials(), widths, layout.film());
-        return layout.cost() - Math.min(material, layout.rates().filmPerM()) * layout.filmM()
+        return layout.cost() - (layout.rates().filmPerM() - workPerM(layout.rates(), layout.film())) * layout.filmM()
                 + JobRates.inkFor(job.materials(), RollJob.printedM2(job, layout));
     }
 

@@ -5,7 +5,9 @@ import io.github.bedjoint.cutting.RollPlanner;
 import io.github.bedjoint.layout.Panel;
 import io.github.bedjoint.layout.PanelLayout;
 import io.github.bedjoint.layout.Places;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.rolls.Cut;
+import io.github.bedjoint.rolls.PlacedCut;
 import io.github.bedjoint.rolls.RollPlan;
 import io.github.bedjoint.rolls.Stock;
 import io.github.bedjoint.waste.WasteAccount;
@@ -15,6 +17,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Hands the panels of all walls to the roll planner, and gets film, waste account and laminate back. */
 final class RollJob {
@@ -33,16 +37,30 @@ final class RollJob {
         List<Cut> cuts = new ArrayList<>();
         for (PanelLayout layout : layouts) {
             for (Panel panel : layout.panels()) {
-                cuts.add(new Cut(id(panel), panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
+                cuts.add(cut(job, id(panel), panel));
             }
             int number = 0;
             for (Panel panel : spares(job, layout)) {
                 number++;
-                cuts.add(new Cut(panel.wall() + " spare " + number, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall()));
+                cuts.add(cut(job, panel.wall() + " spare " + number, panel));
             }
         }
         List<Stock> stock = new FilmWidths(job.materials()).filmStock();
         return RollPlanner.withDefaults().withTerms(job.cutting()).withWorkLimit(work).plan(cuts, stock);
+    }
+
+    private static Cut cut(Job job, String id, Panel panel) {
+        return new Cut(id, panel.cutWidthSteps(), panel.cutLengthSteps(), 1, panel.wall(), job.turnsPanels());
+    }
+
+    /** What the print room needs for a layout, panels turned as the plan lays them. */
+    static PrintList prints(Job job, PanelLayout layout, RollPlan film) {
+        Set<String> turned = film.rolls().stream()
+                .flatMap(roll -> roll.placed().stream())
+                .filter(PlacedCut::turned)
+                .map(PlacedCut::cutId)
+                .collect(Collectors.toSet());
+        return job.prints(layout).withTurned(panel -> turned.contains(id(panel)));
     }
 
     /** The laminate of a film plan within so much work. */

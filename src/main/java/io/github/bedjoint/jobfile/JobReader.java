@@ -61,7 +61,7 @@ final class JobReader {
                     : s.with(Spares.NONE, "reprintRate", s::number, (none, rate) -> Spares.byRate(rate))));
         }
         if (f.has("cutting")) {
-            job.cutting(f.object("cutting", JobReader::cutting));
+            cutting(f, job);
         }
         if (f.has("labour")) {
             LabourReader.read(f, job, rules.currency());
@@ -108,7 +108,11 @@ final class JobReader {
         };
     }
 
-    private static CuttingTerms cutting(Fields f) {
+    private static void cutting(Fields f, JobBuilder job) {
+        f.object("cutting", c -> c.with(job.cutting(terms(c)), "turn", c::flag, JobBuilder::turnPanels));
+    }
+
+    private static CuttingTerms terms(Fields f) {
         Range lost = Range.closed(0, 100);
         long lead = f.with(0L, "lead", n -> f.read(n, Read::length), (zero, l) -> Steps.up(Door.lengthM("lead", l, lost)));
         long tail = f.with(0L, "tail", n -> f.read(n, Read::length), (zero, l) -> Steps.up(Door.lengthM("tail", l, lost)));

@@ -53,7 +53,10 @@ final class JobWriter {
                 }
             });
         }
-        out.object("cutting", () -> cutting(job.cutting()));
+        out.object("cutting", () -> {
+            cutting(job.cutting());
+            out.flag("turn", job.turnsPanels());
+        });
         new AccessWriter(out).write(job.access());
         out.object("labour", () -> new LabourWriter(out).write(job));
         if (job.dates().isPresent()) {

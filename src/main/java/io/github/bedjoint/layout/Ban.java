@@ -33,18 +33,22 @@ final class Ban {
         return new Ban(union);
     }
 
+    /** The bans on where a joint's overlap begins across a piece: openings within it. */
+    static Ban across(WallRegions wall, SeamRules rules, long overlap, Rect piece) {
+        List<long[]> all = new ArrayList<>();
+        for (WallRegions.Hole hole : wall.openings()) {
+            if (!hole.opening().and(piece).isEmpty()) {
+                beside(all, hole.opening().v1(), hole.opening().v2(), hole.neverCovered(), rules.jambSteps(), overlap);
+            }
+        }
+        return of(all);
+    }
+
     /** The bans on where a seam's overlap begins, in a wall's frame; {@code ascending}: the edge on top is where it begins. */
     static Ban of(WallRegions wall, SeamRules rules, long overlap, boolean ascending) {
         List<long[]> all = new ArrayList<>();
         for (WallRegions.Hole hole : wall.openings()) {
-            long u1 = hole.opening().u1();
-            long u2 = hole.opening().u2();
-            if (hole.neverCovered()) {
-                all.add(new long[] {u1 - rules.jambSteps() - overlap, u2 + rules.jambSteps()});
-            } else {
-                around(all, u1, rules.jambSteps(), overlap);
-                around(all, u2, rules.jambSteps(), overlap);
-            }
+            beside(all, hole.opening().u1(), hole.opening().u2(), hole.neverCovered(), rules.jambSteps(), overlap);
         }
         for (long corner : wall.uCorners()) {
             around(all, corner, rules.cornerSteps(), overlap);
@@ -59,6 +63,15 @@ final class Ban {
             }
         });
         return of(all);
+    }
+
+    private static void beside(List<long[]> all, long low, long high, boolean neverCovered, long clearance, long overlap) {
+        if (neverCovered) {
+            all.add(new long[] {low - clearance - overlap, high + clearance});
+        } else {
+            around(all, low, clearance, overlap);
+            around(all, high, clearance, overlap);
+        }
     }
 
     private static void around(List<long[]> all, long line, long clearance, long overlap) {

@@ -6,7 +6,7 @@ package io.github.bedjoint.layout;
  */
 final class Best {
     /** Sums of the same costs in another order differ in their last digits; that is no difference. */
-    private static final double SAME = 1e-9;
+    static final double SAME = 1e-9;
 
     private final double[] cost;
     private final int[] panels;
@@ -14,6 +14,8 @@ final class Best {
     private final int[] node;
     private final int[] rank;
     private int size;
+    /** What none may cost more than; most that are offered do. */
+    private double most = Double.POSITIVE_INFINITY;
 
     Best(int wanted) {
         cost = new double[wanted];
@@ -24,6 +26,9 @@ final class Best {
     }
 
     void offer(double newCost, int newPanels, long newSignature, int newNode, int newRank) {
+        if (!takes(newCost)) {
+            return;
+        }
         int at = 0;
         while (at < size && !isBetter(newCost, newPanels, at)) {
             if (signature[at] == newSignature) {
@@ -54,6 +59,14 @@ final class Best {
         signature[at] = newSignature;
         node[at] = newNode;
         rank[at] = newRank;
+        if (size == cost.length) {
+            most = cost[size - 1] + SAME * Math.max(1, Math.abs(cost[size - 1]));
+        }
+    }
+
+    /** Whether a way that costs so much can be among them. */
+    boolean takes(double newCost) {
+        return newCost <= most;
     }
 
     private boolean isBetter(double newCost, int newPanels, int at) {

@@ -3,6 +3,7 @@ package io.github.bedjoint.layout;
 import io.github.bedjoint.units.Steps;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Cuts a strip into pieces: a gap along it is bridged where the film costs less than one more piece, and a piece longer than any roll
@@ -12,10 +13,9 @@ import java.util.List;
  * @param rates   what film, pieces and cut-outs cost
  * @param feed    how much film is fed in along the strips
  * @param longest greatest length of film
- * @param joins   whether longer pieces may be joined across
- * @param overlap overlap of such a joint
+ * @param joints  joins longer pieces across, where that is allowed
  */
-record Cutting(WallRegions regions, Rates rates, Feed feed, long longest, boolean joins, long overlap) {
+record Cutting(WallRegions regions, Rates rates, Feed feed, long longest, Optional<JointsAcross> joints) {
 
     /** What a strip costs and consists of, or nothing possible where the cost is infinite. */
     static final class Tally {
@@ -42,9 +42,8 @@ record Cutting(WallRegions regions, Rates rates, Feed feed, long longest, boolea
             if (rates.perCutOut() > 0) {
                 cost += rates.perCutOut() * regions.cutOuts(from, to, low, high);
             }
-            if (joined && rates.seamPerM() > 0) {
-                Rect joint = new Rect(from, to, low, low + overlap);
-                cost += rates.seamPerM() * regions.seen().areaM2(joint) / metres(overlap);
+            if (joined) {
+                cost += joints.orElseThrow().seamCost(from, to, low);
             }
             into.add(film > longest ? Double.POSITIVE_INFINITY : cost, film);
         });
@@ -95,43 +94,20 @@ record Cutting(WallRegions regions, Rates rates, Feed feed, long longest, boolea
                 to = Math.max(to, column.to(i));
             }
             i++;
-            long lap = overlap + feed.fedSteps(overlap);
-            if (!joins || longest <= 2 * lap || film(low, high, from, to) <= longest) {
-                visitor.piece(low, high, from, to, false);
-            } else {
-                joined(low, high, from, to, lap, visitor);
-            }
+            visitPieces(new Rect(from, to, low, high), visitor);
         }
     }
 
-    /** Equal lengths of film, the upper over the lower; one more where rounding leaves the last one too long. */
-    private void joined(long low, long high, long from, long to, long lap, Visitor visitor) {
-        Rect seen = regions.seen().around(new Rect(from, to, low, high));
-        FilmLine line = new FilmLine(feed, List.<long[]>of(new long[] {seen.v1(), seen.v2()}));
-        long whole = line.filmSteps(low, high);
-        long count = -Math.floorDiv(lap - whole, longest - lap);
-        long[] ends = ends(line, low, high, whole, count, lap);
-        if (line.filmSteps(ends[(int) count - 2] - overlap, high) > longest) {
-            count++;
-            ends = ends(line, low, high, whole, count, lap);
+    /** The piece as it is, or joined across where it is too long and that is possible. */
+    private void visitPieces(Rect piece, Visitor visitor) {
+        List<Long> begins = joints.isPresent() && film(piece.v1(), piece.v2(), piece.u1(), piece.u2()) > longest
+                ? joints.get().begins(piece)
+                : List.of();
+        for (int k = 1; k < begins.size(); k++) {
+            visitor.piece(begins.get(k - 1), begins.get(k) + joints.get().overlap(), piece.u1(), piece.u2(), k > 1);
         }
-        long begin = low;
-        for (long end : ends) {
-            visitor.piece(begin, end, from, to, begin > low);
-            begin = end - overlap;
-        }
-    }
-
-    private long[] ends(FilmLine line, long low, long high, long whole, long count, long lap) {
-        long film = whole + (count - 1) * lap;
-        long[] ends = new long[(int) count];
-        long begin = low;
-        for (int k = 0; k < count - 1; k++) {
-            ends[k] = line.end(begin, film / count + (k < film % count ? 1 : 0));
-            begin = ends[k] - overlap;
-        }
-        ends[(int) count - 1] = high;
-        return ends;
+        int last = Math.max(0, begins.size() - 1);
+        visitor.piece(last == 0 ? piece.v1() : begins.get(last), piece.v2(), piece.u1(), piece.u2(), last > 0);
     }
 
     /** Whether the gap above part i costs less in film and cut-outs than one more piece. */

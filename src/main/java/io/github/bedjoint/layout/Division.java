@@ -62,8 +62,15 @@ final class Division {
         if (width - lap > MOST_PANELS * (reach - lap)) {
             return none("more than " + MOST_PANELS + " panels would lie side by side on " + wall.name() + ": divide it, or take wider film");
         }
-        Cutting cutting = new Cutting(regions.get(), rates, lengthwise, limits.longest(), limits.joins(), lap);
+        Cutting cutting = new Cutting(regions.get(), rates, lengthwise, limits.longest(), joints(regions.get()));
         return fit == Fit.CHEAPEST ? searched(regions.get(), cutting, wanted) : ruled(regions.get(), cutting);
+    }
+
+    private Optional<JointsAcross> joints(WallRegions regions) {
+        return limits.joins() && limits.longest() > 2 * (lap + lengthwise.fedSteps(lap))
+                ? Optional.of(new JointsAcross(
+                        regions, rates, lengthwise, rules, limits.longest(), lap, limits.least(lap), hanging.lowPieceFirst()))
+                : Optional.empty();
     }
 
     private List<PanelLayout> ruled(WallRegions regions, Cutting cutting) {
@@ -109,8 +116,8 @@ final class Division {
 
     /** Whether length is to blame tells a search for pieces of any length. */
     private String whyNone(WallRegions regions) {
-        if (!limits.joins() && limits.longest() < Limits.ANY_LENGTH) {
-            List<PanelLayout> longer = found(regions, new Cutting(regions, rates, lengthwise, Limits.ANY_LENGTH, false, lap), 1);
+        if (limits.longest() < Limits.ANY_LENGTH) {
+            List<PanelLayout> longer = found(regions, new Cutting(regions, rates, lengthwise, Limits.ANY_LENGTH, Optional.empty()), 1);
             if (!longer.isEmpty()) {
                 return tooLong(longest(longer.get(0)));
             }
@@ -123,7 +130,8 @@ final class Division {
     }
 
     private String tooLong(long longest) {
-        return "a panel of " + cut(longest) + " is longer than the longest cut, " + cut(limits.longest());
+        return "a panel of " + cut(longest) + " is longer than the longest cut, " + cut(limits.longest())
+                + (limits.joins() ? ", and no place for a joint across it keeps the clearances, the joints and the least sliver" : "");
     }
 
     private List<PanelLayout> none(String reason) {

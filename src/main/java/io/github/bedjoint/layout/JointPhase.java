@@ -59,7 +59,7 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
      *
      * @param period    from joint to joint, 10 mm to 100 m
      * @param offset    from the wall's origin to the middle of one of them
-     * @param clearance how near the edge may come to the middle at no extra cost
+     * @param clearance how near the edge may come to the middle at no extra cost, above 0, less than half the period
      * @param perM      what a metre of seam costs more there, above 0
      * @return the joints
      * @throws RefusedException if a length is absent or out of range
@@ -68,7 +68,7 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
         return new JointPhase(
                 Steps.up(Door.lengthM("joint period", period, PERIOD)),
                 Steps.up(Door.lengthM("joint offset", offset, Range.closed(-1000, 1000))),
-                Steps.up(Door.lengthM("joint clearance", clearance, PERIOD)),
+                Steps.up(Door.lengthM("joint clearance", clearance, Range.POSITIVE)),
                 perM);
     }
 
@@ -76,6 +76,12 @@ public record JointPhase(long periodSteps, long offsetSteps, long clearanceSteps
     double perMAt(long place) {
         long beyond = Math.floorMod(place - offsetSteps, periodSteps);
         return Math.min(beyond, periodSteps - beyond) < clearanceSteps ? perM : 0;
+    }
+
+    /** The nearest place at which an edge costs nothing, the place itself or above it, or below. */
+    long keptOff(long place, boolean up) {
+        long beyond = Math.floorMod(place - offsetSteps + clearanceSteps, periodSteps);
+        return beyond == 0 || beyond >= 2 * clearanceSteps ? place : place - beyond + (up ? 2 * clearanceSteps : 0);
     }
 
     /**

@@ -181,7 +181,7 @@ public final class LayoutPlanner {
      * The same with a greatest cut length, what the longest roll yields; a panel that would be longer makes the layout impossible, with
      * alternatives.
      *
-     * @param most above 0, at most 10 km, brought down to a whole step
+     * @param most above 100 mm, at most 10 km, brought down to a whole step
      * @return a new planner
      * @throws RefusedException if the length is absent or out of range
      */
@@ -191,8 +191,9 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with panels that are longer than the longest cut joined across: equal pieces, the upper lapping over the lower by the
-     * overlap.
+     * The same with panels that are longer than the longest cut joined across, the upper piece lapping over the lower by the overlap.
+     * A joint keeps off openings and masonry joints as the {@link SeamRules} say, whatever the fit, and lies where it costs least at the
+     * rates; where all places cost the same, pieces are of equal length. Each piece shows the least sliver.
      *
      * @param yes whether they are joined
      * @return a new planner

@@ -139,7 +139,8 @@ final class Placement {
             if (area > 0) {
                 Side low = drops() ? Side.BOTTOM : Side.LEFT;
                 seams.add(new Seam(!drops(), both.v1(), both.v2() - both.v1(), area / Steps.toM(both.v2() - both.v1()),
-                        lowPieceFirst ? low : low.opposite(), 0));
+                        lowPieceFirst ? low : low.opposite(),
+                        rules.acrossJointPerM(regions.frame().direction(), lowPieceFirst ? both.v1() : both.v2())));
             }
         }
     }

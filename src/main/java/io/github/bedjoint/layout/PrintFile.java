@@ -10,7 +10,7 @@ import io.github.bedjoint.units.UnitStyle;
  * @param panel         the panel
  * @param fromLeftSteps from the picture's left side to the panel's, as one stands before the wall; negative beyond the picture
  * @param fromTopSteps  from the picture's upper side down to the panel's; negative beyond the picture
- * @param quarterTurn   whether the file is turned by a quarter on the roll: bands are printed with their length along it
+ * @param quarterTurn   whether the file is turned by a quarter on the roll: a band that lies along it, or a drop that lies across it
  * @param whole         whether the picture covers the whole panel; what it does not cover stays blank
  * @param copies        how often it is printed: once, and once more for each spare
  */
@@ -29,6 +29,11 @@ public record PrintFile(
         return new PrintFile(
                 name, panel, left - picture.leftSteps(), picture.topSteps() - bottom - panel.upSteps(),
                 panel.direction() == Direction.BANDS, whole, copies);
+    }
+
+    /** The same for a panel that lies across the roll. */
+    PrintFile turned() {
+        return new PrintFile(name, panel, fromLeftSteps, fromTopSteps, !quarterTurn, whole, copies);
     }
 
     private static String pad(int number, int digits) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -42,6 +43,7 @@ public final class PrintList implements Explained {
     private final int spares;
     private final List<PrintFile> files;
     private final List<Panel> sparePanels;
+    private final List<Panel> turned;
 
     private PrintList(PanelLayout layout, Picture picture, double rate, int spares) {
         this.layout = layout;
@@ -59,6 +61,16 @@ public final class PrintList implements Explained {
         files = layout.panels().stream()
                 .map(panel -> PrintFile.of(panel, count, picture, 1 + (int) again.stream().filter(panel::equals).count()))
                 .toList();
+        turned = List.of();
+    }
+
+    private PrintList(PrintList other, List<Panel> turned) {
+        layout = other.layout;
+        rate = other.rate;
+        spares = other.spares;
+        sparePanels = other.sparePanels;
+        files = other.files.stream().map(file -> turned.contains(file.panel()) ? file.turned() : file).toList();
+        this.turned = turned;
     }
 
     /**
@@ -89,6 +101,17 @@ public final class PrintList implements Explained {
     }
 
     /**
+     * The same with panels that a roll plan lays across the roll: their files are turned by a quarter. A spare may lie otherwise than its
+     * panel; the roll plan tells.
+     *
+     * @param across whether a panel lies so
+     * @return a new list, from one without turned panels
+     */
+    public PrintList withTurned(Predicate<Panel> across) {
+        return new PrintList(this, layout.panels().stream().filter(across).toList());
+    }
+
+    /**
      * The files.
      *
      * @return one for each panel, in the order of application
@@ -103,15 +126,34 @@ public final class PrintList implements Explained {
      * @return which panels, or empty where the picture covers all of them
      */
     public Optional<Verdict> blank() {
-        List<PrintFile> partly = files.stream().filter(file -> !file.whole()).toList();
+        List<Panel> partly = files.stream().filter(file -> !file.whole()).map(PrintFile::panel).toList();
         if (partly.isEmpty()) {
             return Optional.empty();
         }
-        String numbers = partly.stream().map(file -> Integer.toString(file.panel().number())).collect(Collectors.joining(", "));
         return Optional.of(new Verdict(Verdict.Level.CAUTION, layout.wall().name() + ": picture",
-                "it does not cover the whole of " + (partly.size() == 1 ? "panel " : "panels ") + numbers + " of " + files.size()
+                "it does not cover the whole of " + numbers(partly) + " of " + files.size()
                         + "; what it does not cover stays blank",
                 Source.shop("place of the picture given with the job")));
+    }
+
+    /**
+     * A caution where panels lie across the roll.
+     *
+     * @return which panels, or empty where all lie along it
+     */
+    public Optional<Verdict> acrossTheRoll() {
+        return turned.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Verdict(Verdict.Level.CAUTION, layout.wall().name() + ": panels across the roll",
+                        numbers(turned) + " of " + files.size() + " " + (turned.size() == 1 ? "lies" : "lie")
+                                + " turned by a quarter on the roll: print and film shrink and stretch differently along it and across it, so"
+                                + " a picture or courses that go on over the seam may not meet",
+                        Source.practice("print and film have an up and a grain")));
+    }
+
+    private static String numbers(List<Panel> panels) {
+        return (panels.size() == 1 ? "panel " : "panels ")
+                + panels.stream().map(panel -> Integer.toString(panel.number())).collect(Collectors.joining(", "));
     }
 
     /**

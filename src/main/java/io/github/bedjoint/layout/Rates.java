@@ -57,6 +57,17 @@ public record Rates(double filmPerM, double perPanel, double seamPerM, double pe
         return new Rates(1, 0, 0, 0);
     }
 
+    /**
+     * The same with another cost of film.
+     *
+     * @param other a metre of film off the roll, 0 to a trillion
+     * @return other rates
+     * @throws io.github.bedjoint.units.RefusedException if the rate is negative, not finite or above a trillion
+     */
+    public Rates withFilmPerM(double other) {
+        return new Rates(other, perPanel, seamPerM, perCutOut);
+    }
+
     /** The cost of a layout. */
     double cost(double filmM, int panels, double seamM, int cutOuts, double joints) {
         return filmPerM * filmM + perPanel * panels + seamPerM * seamM + perCutOut * cutOuts + joints;

@@ -147,6 +147,9 @@ final class Region {
 
     /** Between the bends where a line crosses the clip, heights are straight, so the height in the middle is the mean. */
     private static double clipped(Cell cell, double a, double b, long c, long d) {
+        if (cell.low.v1() == cell.low.v2() && cell.high.v1() == cell.high.v2()) {
+            return Math.max(0, Math.min(cell.high.v1(), d) - Math.max(cell.low.v1(), c)) * (b - a);
+        }
         double[] bends = {a, b, cross(cell.low, c, a, b), cross(cell.low, d, a, b), cross(cell.high, c, a, b), cross(cell.high, d, a, b)};
         Arrays.sort(bends);
         double area = 0;

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where seams may run when {@link Fit#CHEAPEST} chooses their places: how far from openings, from upright edges of the wall and from
  * movement joints, and which masonry joints to stay off. By default anywhere, but never over an opening that must not be covered.
- * Immutable.
+ *
+ * <p>Joints across panels that are longer than any roll keep off openings and masonry joints under every {@link Fit}. Immutable.
  */
 public final class SeamRules {
     private static final Range CLEARANCE = Range.closed(0, 10);
@@ -43,7 +44,8 @@ public final class SeamRules {
     }
 
     /**
-     * The same with a clearance between an overlap and the sides of openings: jambs for drops, sill and head for bands.
+     * The same with a clearance between an overlap and the sides of openings: jambs for drops, sill and head for bands and for joints
+     * across drops.
      *
      * @param least 0 to 10 m; above 0 no overlap lies across a side either
      * @return new rules
@@ -76,7 +78,7 @@ public final class SeamRules {
     }
 
     /**
-     * The same with head joints that the edge of a drop stays off.
+     * The same with head joints that the edge of a drop stays off, and the edge on top of a joint across a band.
      *
      * @param joints the joints, measured along the wall
      * @return new rules
@@ -86,7 +88,8 @@ public final class SeamRules {
     }
 
     /**
-     * The same with bed joints that the edge of a band stays off, so that it lies on faces of units.
+     * The same with bed joints that the edge of a band stays off, and the edge on top of a joint across a drop, so that it lies on faces
+     * of units.
      *
      * @param joints the joints, measured up the wall
      * @return new rules
@@ -176,5 +179,15 @@ public final class SeamRules {
 
     Optional<JointPhase> beside(Direction direction) {
         return direction == Direction.DROPS ? heads : beds;
+    }
+
+    /** What a metre of a joint across a panel costs more whose edge on top lies there along it. */
+    double acrossJointPerM(Direction direction, long place) {
+        return across(direction).map(phase -> phase.perMAt(place)).orElse(0.0);
+    }
+
+    /** The masonry joints that a joint across a panel keeps off. */
+    Optional<JointPhase> across(Direction direction) {
+        return direction == Direction.DROPS ? beds : heads;
     }
 }

@@ -153,26 +153,35 @@ final class SeamSearch {
         long limit = Math.min(line.end(start.at(), printable), barAfter(start.at()));
         long enough = least + passedFrom(i);
         long at = start.at();
+        boolean first = start.fresh() && start.stretch() == 0;
+        double before = first ? 0 : best[i].cost(0);
+        double reached = before;
         column.clear();
         for (int e = firstEnd(start.at()); e < ends.size() && ends.get(e).at() <= limit; e++) {
             End end = ends.get(e);
             if (end.shownTo() >= enough) {
                 break;
             }
-            column.widen(wall.needed(), at, end.at());
-            at = end.at();
             boolean seam = end.start() >= 0 && !starts.get(end.start()).fresh();
             // A panel alone between two ends of the wall is no sliver.
             if (!(start.fresh() && !seam) && end.shownTo() - shownFrom < least) {
                 continue;
             }
+            double joint = seam ? starts.get(end.start()).cost() : 0;
+            Best into = end.start() < 0 ? last : best[end.start()];
+            if (!into.takes(reached + joint)) {
+                continue;
+            }
+            column.widen(wall.needed(), at, end.at());
+            at = end.at();
             cutting.tally(column, tally);
             if (Double.isInfinite(tally.cost)) {
                 break;
             }
-            double step = tally.cost + (seam ? starts.get(end.start()).cost() : 0);
-            Best into = end.start() < 0 ? last : best[end.start()];
-            if (start.fresh() && start.stretch() == 0) {
+            // A wider strip costs no less, as long as its pieces are not joined across.
+            reached = cutting.joints().isPresent() ? before : before + tally.cost;
+            double step = tally.cost + joint;
+            if (first) {
                 into.offer(step, tally.pieces, tally.signature, i, 0);
             } else {
                 for (int rank = 0; rank < best[i].size(); rank++) {
@@ -193,7 +202,7 @@ final class SeamSearch {
      * Holds where one layout is wanted and pieces are not joined across.
      */
     private long passedFrom(int i) {
-        if (wanted > 1 || cutting.joins() || best[i].size() == 0) {
+        if (wanted > 1 || cutting.joints().isPresent() || best[i].size() == 0) {
             return Limits.ANY_LENGTH;
         }
         for (int j = i + 1; j < starts.size() && starts.get(j).at() <= starts.get(i).at() + printable; j++) {

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A wall as the planner sees it, in a frame: what is seen covered, what film must cover (with bleeds, tucks and turned-in rims), and
@@ -100,7 +101,28 @@ record WallRegions(
 
     /** Whether a movement joint crosses the strip between two places along it. */
     boolean hasBar(long low, long high) {
-        return Arrays.stream(vBars).anyMatch(bar -> low <= bar && bar <= high);
+        for (long bar : vBars) {
+            if (low <= bar && bar <= high) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The heights at which a piece of the wall, or what is cut out of it, has a corner or meets the piece's sides. */
+    long[] levels(Rect piece) {
+        LongStream.Builder levels = LongStream.builder();
+        for (int i = seen.slabBeyond(piece.u1()); i < seen.slabs() && seen.from(i) < piece.u2(); i++) {
+            for (Region.Cell cell : seen.cells(i)) {
+                for (long u : new long[] {Math.max(seen.from(i), piece.u1()), Math.min(seen.to(i), piece.u2())}) {
+                    levels.add(cell.low().floorAt(u)).add(cell.high().ceilAt(u));
+                }
+            }
+        }
+        for (Rect cut : cuts) {
+            levels.add(cut.v1()).add(cut.v2());
+        }
+        return levels.build().toArray();
     }
 
     private static Hole hole(Wall wall, Opening o, Frame frame) {

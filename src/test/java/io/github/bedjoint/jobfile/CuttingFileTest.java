@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.bedjoint.job.JobCost;
+import io.github.bedjoint.layout.PrintFile;
+import io.github.bedjoint.layout.PrintList;
 import io.github.bedjoint.rolls.CutKind;
 import io.github.bedjoint.units.RefusedException;
+import io.github.bedjoint.units.UnitStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,9 +44,36 @@ class CuttingFileTest {
         assertThat(JobFile.parse(JobFile.write(JobFile.parse(job(threes)))).cutting()).isEqualTo(JobFile.parse(job(threes)).cutting());
     }
 
+    /**
+     * On a roll of 1 x 2 m, "high" takes 1.2 m of all its width. "wide", 0.8 x 1 m, needs another metre upright and a second roll; lying
+     * across, its metre fills the width for 0.8 m, 1.2 + 0.8 = 2 m.
+     */
+    @Test
+    void cost_panelsThatFitOneRollOnlyTurned_areTurnedWhereThatIsAllowed() {
+        String job = """
+                {"bedjoint": 1, "name": "Two", "currency": "EUR",
+                 "walls": [{"name": "high", "width": "1 m", "height": "1.2 m"}, {"name": "wide", "width": "0.8 m", "height": "1 m"}],
+                 "film": {"name": "film", "rollWidth": "1 m", "rolls": [{"id": "R", "length": "2 m", "price": "EUR 100.00"}]},
+                 "cutting": {CUTTING}}
+                """;
+        JobCost upright = JobCost.of(JobFile.parse(job.replace("CUTTING", "")));
+        assertThat(upright.filmPlan().rolls()).hasSize(2);
+        assertThat(upright.verdicts(UnitStyle.METRIC)).noneMatch(verdict -> verdict.subject().contains("across the roll"));
+        JobCost turned = JobCost.of(JobFile.parse(job.replace("CUTTING", "\"turn\": true")));
+        assertThat(turned.filmPlan().rolls()).hasSize(1);
+        assertThat(turned.prints()).flatExtracting(PrintList::files).extracting(PrintFile::quarterTurn).containsExactly(false, true);
+        assertThat(turned.verdicts(UnitStyle.METRIC))
+                .filteredOn(verdict -> verdict.subject().equals("wide: panels across the roll"))
+                .singleElement()
+                .satisfies(verdict -> assertThat(verdict.reason()).startsWith("panel 1 of 1 lies turned by a quarter on the roll"));
+        assertThat(JobFile.parse(JobFile.write(turned.job())).turnsPanels()).isTrue();
+        assertThat(JobFile.parse(JobFile.write(upright.job())).turnsPanels()).isFalse();
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "\"cuts\": \"curved\"         | cutting.cuts        | must be one of cross, guillotine, free",
+        "\"turn\": \"yes\"           | cutting.turn        | must be true or false",
         "\"remnantUnit\": \"0 m\"     | cutting.remnantUnit | more than 0 m"})
     void read_wrongField_isRefusedByItsPathAndLimit(String cutting, String path, String limit) {
         assertThatThrownBy(() -> JobFile.parse(job(cutting))).isInstanceOfSatisfying(RefusedException.class, e -> {

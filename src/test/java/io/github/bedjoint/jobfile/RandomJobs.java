@@ -568,6 +568,9 @@ public final class RandomJobs {
         if (maybe(3) && !simple) {
             cutting.put("oneLotPerWall", random.nextBoolean());
         }
+        if (maybe(4) && !simple) {
+            cutting.put("turn", random.nextBoolean());
+        }
         return cutting;
     }
 

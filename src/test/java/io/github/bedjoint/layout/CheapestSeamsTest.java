@@ -15,6 +15,7 @@ import io.github.bedjoint.units.Steps;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -224,7 +225,7 @@ class CheapestSeamsTest {
         for (int i = 0; i <= begins.length; i++) {
             strips.add(new Strip(i == 0 ? 0 : begins[i - 1], i == begins.length ? wall.widthSteps() : begins[i] + overlap));
         }
-        Cutting cutting = new Cutting(regions, rates, new Feed(0, 0), Limits.ANY_LENGTH, false, overlap);
+        Cutting cutting = new Cutting(regions, rates, new Feed(0, 0), Limits.ANY_LENGTH, Optional.empty());
         return new Placement(wall, regions, cutting, SeamRules.withDefaults(), new Feed(0, 0), new Feed(0, 0), strips, true, true);
     }
 }

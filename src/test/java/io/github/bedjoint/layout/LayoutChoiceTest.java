@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.bedjoint.film.Film;
+import io.github.bedjoint.survey.Edge;
 import io.github.bedjoint.survey.MovementJoint;
 import io.github.bedjoint.survey.Opening;
 import io.github.bedjoint.survey.Point;
@@ -133,6 +134,7 @@ class LayoutChoiceTest {
                 .containsExactly("bands", "a joint across", "a roll that yields 5000.0 mm");
         assertThat(layout.alternatives()).extracting(a -> a.layout().panels().size()).containsExactly(6, 6, 3);
         assertThat(layout.alternatives().get(0).layout().cost()).isEqualTo(12, EXACT);
+        assertThat(layout.alternatives().get(0)).hasToString("bands: w: 6 panels in 6 bands, 12 m of film, cost 12");
         assertThat(layout.alternatives().get(1).layout().cost()).isEqualTo(15.06, EXACT);
         assertThat(layout.alternatives().get(2).layout().cost()).isEqualTo(15, EXACT);
     }
@@ -191,5 +193,71 @@ class LayoutChoiceTest {
             assertThatThrownBy(() -> new Rates(0, 0, bad, 0)).isInstanceOf(RefusedException.class);
             assertThatThrownBy(() -> new Rates(0, 0, 0, bad)).isInstanceOf(RefusedException.class);
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // The gap of 1 m costs 1 of film; a cut-out more comes to it, and one panel more is dearer or not.
+        "1.0, 0,   5", "1.1, 0,   4", "1.5, 0.4, 4", "1.5, 0.5, 5", "1.5, 1, 5"})
+    void plan_stripWithinAWindow_isSplitWhereFilmAndCutOutCostNoLess(double perPanel, double perCutOut, int panels) {
+        Wall wall = Wall.rectangle("w", m(3.9), m(2)).withOpening(Opening.of(Opening.Kind.WINDOW, m(0.9), m(0.5), m(1.6), m(1)));
+        assertThat(LayoutPlanner.withDefaults().withRates(new Rates(1, perPanel, 0, perCutOut)).plan(wall, METRE).panels()).hasSize(panels);
+    }
+
+    @Test
+    void plan_windowBesideASeam_isCutOutOnceWhereThatCosts() {
+        // Two panels of 1 m on 1.9 m: the overlap begins from 0.90 to 0.98 m. A window from 0.905 to 0.915 m lies under both if it begins at 0.90.
+        Wall wall = Wall.rectangle("w", m(1.9), m(2)).withOpening(Opening.of(Opening.Kind.WINDOW, m(0.905), m(0.5), m(0.01), m(1)));
+        PanelLayout layout = CHEAPEST.withRates(new Rates(1, 0, 0, 0.5)).plan(wall, METRE);
+        assertThat(layout.cutOuts()).isEqualTo(1);
+        assertThat(layout.cost()).isEqualTo(4.5, EXACT);
+    }
+
+    @Test
+    void plan_sliverOfTwoOverlaps_isTheLeastWithoutAnotherLimit() {
+        // Overlaps of 50 mm: on 1.04 m the second panel would show 90 mm, so it begins 10 mm before.
+        PanelLayout layout = LayoutPlanner.withDefaults().withOverlap(m(0.05)).withLeastSliver(m(0)).plan(Wall.rectangle("w", m(1.04), m(2)), METRE);
+        assertThat(layout.panels()).extracting(Panel::cutWidthSteps).containsExactly(mm(990), mm(100));
+    }
+
+    @Test
+    void plan_bleedsThatMeetAcrossANotch_saysWhy() {
+        // A slot of 20 mm from above, and bleeds of 20 mm into it from both sides.
+        Wall slotted = Wall.polygon("s", List.of(Point.of(m(0), m(0)), Point.of(m(2), m(0)), Point.of(m(2), m(2)), Point.of(m(1.02), m(2)),
+                        Point.of(m(1.02), m(1)), Point.of(m(1), m(1)), Point.of(m(1), m(2)), Point.of(m(0), m(2))))
+                .withEdge(Side.LEFT, Edge.of(Edge.Kind.FREE, m(0.02)))
+                .withEdge(Side.RIGHT, Edge.of(Edge.Kind.FREE, m(0.02)));
+        assertThat(LayoutPlanner.withDefaults().plan(slotted, METRE).reasons()).singleElement().asString().contains("meet across a notch");
+    }
+
+    @Test
+    void plan_moreThanTwoThousandPanels_saysSo() {
+        // Tape of 100 mm with overlaps of 20 mm: 2000 panels reach 2000 x 0.08 + 0.02 m.
+        Film tape = Film.of("tape", m(0.1)).withOverlapRange(m(0.02), m(0.02));
+        assertThat(LayoutPlanner.withDefaults().plan(Wall.rectangle("w", m(160.02), m(1)), tape).strips()).isEqualTo(2000);
+        assertThat(LayoutPlanner.withDefaults().plan(Wall.rectangle("w", m(160.0200125), m(1)), tape).reasons())
+                .singleElement().asString().startsWith("more than 2000 panels");
+    }
+
+    /** 5.02 m in two pieces of 2.51 m. Weather from the left: the right piece is hung first, and the edge of the left one faces right. */
+    @ParameterizedTest
+    @CsvSource({"RIGHT, 0, 2490, LEFT", "LEFT, 2490, 0, RIGHT"})
+    void plan_bandJoinedAcross_isHungTowardsTheWeather(Side weather, double first, double second, Side shows) {
+        PanelLayout layout = LayoutPlanner.withDefaults().withDirection(Direction.BANDS).withLongestCut(m(3)).withJointsAcross(true)
+                .withWeatherSide(weather).plan(Wall.rectangle("w", m(5), m(0.9)), METRE);
+        assertThat(layout.panels()).extracting(Panel::lowerLeft).containsExactly(new Point(mm(first), 0), new Point(mm(second), 0));
+        assertThat(layout.panels()).extracting(panel -> panel.places().overlapM2() > 0).containsExactly(false, true);
+        assertThat(layout.seams()).singleElement().satisfies(seam -> {
+            assertThat(seam.upright()).isTrue();
+            assertThat(seam.fromSteps()).isEqualTo(mm(2490));
+            assertThat(seam.overlapSteps()).isEqualTo(mm(20));
+            assertThat(seam.lengthM()).isEqualTo(0.9, EXACT);
+            assertThat(seam.shows()).isEqualTo(shows);
+        });
+    }
+
+    @Test
+    void best_fromEitherSideOfARectangle_isOneLayout() {
+        assertThat(LayoutPlanner.withDefaults().withCheapestStart().best(Wall.rectangle("w", m(2.5), m(2)), METRE, 9)).hasSize(1);
     }
 }

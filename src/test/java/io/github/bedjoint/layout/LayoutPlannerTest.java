@@ -175,6 +175,7 @@ class LayoutPlannerTest {
             assertThat(areas.get(0)).isEqualTo(0.2, EXACT);
             assertThat(areas.get(1)).isEqualTo(0.22, EXACT);
         });
+        assertThat(layout.places().cutOutM2()).isEqualTo(0.42, EXACT);
         assertThat(layout.seamM()).isEqualTo(1, EXACT);
         assertThat(layout.cutOuts()).isEqualTo(2);
     }

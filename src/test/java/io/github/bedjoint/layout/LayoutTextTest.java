@@ -6,6 +6,8 @@ import io.github.bedjoint.film.Film;
 import io.github.bedjoint.survey.Side;
 import io.github.bedjoint.survey.Wall;
 import io.github.bedjoint.units.Read;
+import io.github.bedjoint.units.Steps;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What layouts, seams and print files are printed as. */
@@ -51,5 +53,67 @@ class LayoutTextTest {
         assertThat(file(Direction.DROPS, picture(0, 1, 1000, 1200), 1).whole()).isFalse();
         assertThat(file(Direction.DROPS, picture(0, 0, 999, 1200), 1).whole()).isFalse();
         assertThat(file(Direction.DROPS, picture(0, 0, 1000, 1199), 1).whole()).isFalse();
+    }
+
+    @Test
+    void panel_sizes_areThoseOfItsCut() {
+        Panel drop = layout(Direction.DROPS).panels().get(0);
+        Panel band = layout(Direction.BANDS).panels().get(0);
+        assertThat(drop).hasToString("1 on north: 1000.0 x 1200.0 mm at (0.0 mm, 0.0 mm)");
+        assertThat(band).hasToString("1 on north: 1200.0 x 1000.0 mm at (0.0 mm, 0.0 mm)");
+        assertThat(drop.cutWidth()).isEqualTo(Steps.toLength(80_000));
+        assertThat(drop.cutLength()).isEqualTo(Steps.toLength(96_000));
+        for (Panel panel : List.of(drop, band)) {
+            assertThat(panel.alongSteps()).isEqualTo(80_000);
+            assertThat(panel.upSteps()).isEqualTo(96_000);
+        }
+    }
+
+    /** Three drops of 1 m on 2.5 m, 2 m high, with overlaps of 20 mm: two seams of 2 m. */
+    @Test
+    void layout_figures_areThoseOfItsPanelsAndSeams() {
+        Wall wall = Wall.rectangle("north", Read.length("2.5 m"), Read.length("2 m"));
+        PanelLayout layout = LayoutPlanner.withDefaults().withStart(Side.RIGHT).withRates(new Rates(1, 10, 100, 0)).plan(wall, LayoutPlannerTest.METRE);
+        assertThat(layout.wall()).isEqualTo(wall);
+        assertThat(layout.film()).isEqualTo(LayoutPlannerTest.METRE);
+        assertThat(layout.start()).isEqualTo(Side.RIGHT);
+        assertThat(layout.rates()).isEqualTo(new Rates(1, 10, 100, 0));
+        assertThat(layout.overlap()).isEqualTo(Steps.toLength(1600));
+        assertThat(layout.seamLength().getValue().doubleValue()).isEqualTo(4, LayoutPlannerTest.EXACT);
+        assertThat(layout.overlapAllowance().getValue().doubleValue()).isEqualTo(0.08, LayoutPlannerTest.EXACT);
+        // 6 m of film, three panels, 4 m of seam.
+        assertThat(layout.cost()).isEqualTo(6 + 30 + 400, LayoutPlannerTest.EXACT);
+        assertThat(layout.alternatives()).isEmpty();
+        assertThat(layout.working().find("layout.panels-in-row")).isPresent();
+        assertThat(LayoutPlanner.withDefaults().withFit(Fit.CHEAPEST).plan(wall, LayoutPlannerTest.METRE).working().find("layout.strips").orElseThrow().note())
+                .startsWith("the cheapest of all rows with seams at ");
+    }
+
+    private static PanelLayout of(double width, double height, Direction direction) {
+        return LayoutPlanner.withDefaults().withDirection(direction).withLongestCut(Read.length("2.5 m"))
+                .plan(Wall.rectangle("w", LayoutPlannerTest.m(width), LayoutPlannerTest.m(height)), LayoutPlannerTest.METRE);
+    }
+
+    /** Films of 4 m in two panels, of 4 m in four and of 2 m; and walls of 3 m that no cut of 2.5 m covers. */
+    @Test
+    void ranked_layouts_areByCostThenByFewerPanels() {
+        PanelLayout two = of(1.9, 2, Direction.DROPS);
+        PanelLayout four = of(3.9, 1, Direction.DROPS);
+        PanelLayout one = of(0.9, 2, Direction.DROPS);
+        PanelLayout never = of(0.9, 3, Direction.DROPS);
+        PanelLayout neither = of(3, 0.9, Direction.BANDS);
+        assertThat(PanelLayout.ranked(List.of(never, four, two, one), 9)).containsExactly(one, two, four);
+        assertThat(PanelLayout.ranked(List.of(never, four, two, one), 2)).containsExactly(one, two);
+        assertThat(PanelLayout.ranked(List.of(never, neither), 9)).containsExactly(never);
+    }
+
+    @Test
+    void isAs_layout_needsTheSameCutsTheSameWay() {
+        PanelLayout drops = of(1.9, 1.9, Direction.DROPS);
+        assertThat(drops.isAs(of(1.9, 1.9, Direction.DROPS))).isTrue();
+        assertThat(drops.isAs(of(1.9, 1.9, Direction.BANDS))).isFalse();
+        // As much film in panels of other widths.
+        assertThat(drops.isAs(of(1.8, 1.9, Direction.DROPS))).isFalse();
+        assertThat(drops.isAs(of(1.9, 1.8, Direction.DROPS))).isFalse();
     }
 }

@@ -75,4 +75,32 @@ class PrintListTest {
         assertThatThrownBy(() -> PrintList.withReprintRate(layout, Picture.over(WALL), rate)).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> PrintList.withSpares(layout, Picture.over(WALL), -1)).isInstanceOf(RefusedException.class);
     }
+
+    @Test
+    void blank_pictureThatLeavesPanelsPartlyBlank_isCautioned() {
+        PanelLayout layout = LayoutPlanner.withDefaults().plan(WALL, METRE);
+        assertThat(PrintList.withSpares(layout, Picture.over(WALL), 0).blank()).isEmpty();
+        // From 0.98 m on: the second and the third panel are covered, the first is not.
+        Picture most = new Picture(mm(980), mm(-30), mm(2500), mm(2000));
+        assertThat(PrintList.withSpares(layout, most, 0).blank().orElseThrow()).satisfies(verdict -> {
+            assertThat(verdict.subject()).isEqualTo("north: picture");
+            assertThat(verdict.reason()).startsWith("it does not cover the whole of panel 1 of 3;");
+        });
+        Picture upper = new Picture(0, 0, mm(2500), mm(2000));
+        assertThat(PrintList.withSpares(layout, upper, 0).blank().orElseThrow().reason()).contains("of panels 1, 2, 3 of 3;");
+    }
+
+    @Test
+    void toString_list_countsFilesAndSpares() {
+        PanelLayout layout = LayoutPlanner.withDefaults().plan(WALL, METRE);
+        assertThat(PrintList.withSpares(layout, Picture.over(WALL), 2)).hasToString("3 files for north, 2 spare panels with 4.06 m of film");
+        assertThat(PrintList.withReprintRate(layout, Picture.over(WALL), 0.01)).hasToString("3 files for north, 1 spare panel with 2.03 m of film");
+    }
+
+    @Test
+    void working_ofARate_tellsHowManySparesAndOfACountDoesNot() {
+        PanelLayout layout = LayoutPlanner.withDefaults().plan(WALL, METRE);
+        assertThat(PrintList.withReprintRate(layout, Picture.over(WALL), 0).working().find("layout.spares")).isPresent();
+        assertThat(PrintList.withSpares(layout, Picture.over(WALL), 1).working().find("layout.spares")).isEmpty();
+    }
 }

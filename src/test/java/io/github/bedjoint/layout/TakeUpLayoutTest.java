@@ -70,6 +70,7 @@ class TakeUpLayoutTest {
         PanelLayout fed = plan(wall(3.94, 2), Direction.DROPS, new TakeUp(0, 1));
         // A panel covers 80000 / 1.05 = 76190 steps, less the overlap 74590: (315200 - 1600) / 74590 = 4.2, so five.
         assertThat(fed.strips()).isEqualTo(5);
+        assertThat(fed.places().takeUpM2()).isCloseTo(fed.panels().stream().mapToDouble(panel -> panel.places().takeUpM2()).sum(), within(1e-12)).isPositive();
         assertThat(fed.panels()).allMatch(panel -> panel.cutWidthSteps() <= FILM.printableWidthSteps());
         assertThat(fed.working().find("layout.reach").orElseThrow().result().orElseThrow().longValue()).isEqualTo(76_190);
         WorkingCheck.check(fed.working());

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.bedjoint.units.Measure;
 import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.WorkingCheck;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -125,5 +126,30 @@ class OutlookTest {
             assertThat(bins.count()).isEqualTo(2);
             assertThat(bins.of()).containsExactly((short) 1, (short) 0, (short) 1, (short) 0, (short) 0, (short) 1, (short) 1, (short) 1);
         });
+    }
+
+    /** By hand: groups of 2 and 3 with means 2 and 22/3 about 5.2: between 34.13333, in all 40.8, within 6.66667 / 3; (34.13333 - 2.22222) / 40.8. */
+    @Test
+    void shareOf_twoGroups_isWorkedByHand() {
+        // The third group holds only a job without the figure.
+        Bins two = new Bins(3, new short[] {0, 0, 1, 1, 1, 2});
+        double[] figures = {1, 3, 6, 7, 9, Double.NaN};
+        assertThat(two.shareOf(figures)).isCloseTo(0.782135, within(1e-6));
+        // Large figures such as dates keep their digits: seconds of the epoch in 2027.
+        assertThat(two.shareOf(Arrays.stream(figures).map(figure -> figure + 1.8e9).toArray())).isCloseTo(0.782135, within(1e-6));
+    }
+
+    @Test
+    void deviation_ofLargeFigures_keepsItsDigits() {
+        // 1, 2 and 4 s: squares from the mean of 7/3 are 16/9 + 1/9 + 25/9 = 42/9, / 2.
+        assertThat(of(1.8e9 + 1, 1.8e9 + 2, 1.8e9 + 4).deviation()).isCloseTo(Math.sqrt(21 / 9.0), within(1e-6));
+    }
+
+    @Test
+    void shares_thatPassOneTogether_areScaledToOne() {
+        double[] x = draws("a", Spread.triangular(0, 3, 9));
+        Outlook twice = Outlook.of(Outcome.COST, x, List.of(input("a"), input("b")), List.of(Bins.of(x), Bins.of(x)));
+        assertThat(twice.shares()).allSatisfy(one -> assertThat(one.share()).isCloseTo(0.5, within(1e-12)));
+        assertThat(twice.jointly()).isZero();
     }
 }

@@ -9,6 +9,7 @@ import io.github.bedjoint.film.RollOffer;
 import io.github.bedjoint.job.Job;
 import io.github.bedjoint.job.JobCost;
 import io.github.bedjoint.job.JobDates;
+import io.github.bedjoint.job.JobPlan;
 import io.github.bedjoint.job.Materials;
 import io.github.bedjoint.price.CostLine;
 import io.github.bedjoint.price.LineKind;
@@ -205,5 +206,39 @@ class SeveralInputsTest {
         List<LocalDate> all = new ArrayList<>(days.in(1024));
         assertThat(days.isUnknown(start.plusYears(10))).isFalse();
         assertThat(days.in(1024)).isEqualTo(all);
+    }
+
+    /** A price does not plan the job anew, and stands before the size by its name; the size does all the same. */
+    @Test
+    void size_besideAPrice_isPlannedAndThePriceIsNot() {
+        Spread prices = Spread.list(Money.parse("EUR 90"), Money.parse("EUR 100"), Money.parse("EUR 110"));
+        RiskResult alone = Simulation.of(Demo.job()).with(Input.sizes(), Spread.list(1.5)).run(1, 20);
+        RiskResult both = Simulation.of(Demo.job()).with(Input.inkPrice(), prices).with(Input.sizes(), Spread.list(1.5)).run(1, 20);
+        RiskResult price = Simulation.of(Demo.job()).with(Input.inkPrice(), prices).run(1, 20);
+        assertThat(both.plans()).isEqualTo(1);
+        assertThat(both.of(Outcome.FILM).percentile(0.5)).isEqualTo(alone.of(Outcome.FILM).percentile(0.5));
+        assertThat(price.of(Outcome.FILM).percentile(0.5)).isEqualTo(JobPlan.of(Demo.job()).filmOpenedM())
+                .isLessThan(both.of(Outcome.FILM).percentile(0.5));
+        assertThat(both.count()).isEqualTo(20);
+        assertThat(both.toString()).contains("planned anew");
+        assertThat(price.toString()).doesNotContain("planned anew");
+        assertThat(Input.sizes().replans()).isTrue();
+        assertThat(Input.inkPrice().replans()).isFalse();
+    }
+
+    @Test
+    void with_rangeOfAnotherKind_saysWhatIsWanted() {
+        // One second for a square metre is a sixtieth of a minute.
+        Simulation simulation = Simulation.of(Demo.job());
+        assertThatThrownBy(() -> simulation.with(Input.crewPace(), Spread.list(Money.parse("EUR 1")))).hasMessageContaining("(a plain number)");
+        assertThatThrownBy(() -> simulation.with(Input.pace("wipe"), Spread.list(1))).hasMessageContaining("(like 0.0166667 min/m²)");
+    }
+
+    @Test
+    void with_endBeyondWhatTheInputTakes_isRefused() {
+        Simulation simulation = Simulation.of(Demo.job());
+        assertThatThrownBy(() -> simulation.with(Input.rainChance(), Spread.list(2.0))).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> simulation.with(Input.rainChance(), Spread.triangular(2, 2, 2))).isInstanceOf(RefusedException.class);
+        assertThatThrownBy(() -> simulation.with(Input.rainChance(), Spread.normal(0.5, 0.1, -0.1))).isInstanceOf(RefusedException.class);
     }
 }

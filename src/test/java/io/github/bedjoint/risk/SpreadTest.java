@@ -10,6 +10,8 @@ import io.github.bedjoint.units.RefusedException;
 import io.github.bedjoint.working.WorkingCheck;
 import java.util.Arrays;
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,5 +139,34 @@ class SpreadTest {
         assertThatThrownBy(() -> Spread.list(new double[0])).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> Spread.list(Money.parse("EUR 1"), Money.parse("USD 1"))).isInstanceOf(RefusedException.class);
         assertThatThrownBy(() -> Spread.list(List.of(Read.temperature("20 degC")))).isInstanceOf(RefusedException.class);
+    }
+
+    /** By hand from printed tables: with phi(-0.5) = 0.352065 and 1 - Phi(-0.5) = 0.691462, L = 0.509160 and 1 - 0.5 L - L^2 = 0.486176. */
+    @Test
+    void variance_normalAboveALimit_isThatOfWhatIsKept() {
+        assertThat(Spread.normal(0, 1, -0.5).variance()).isCloseTo(0.486176, within(2e-6));
+        assertThat(Spread.normal(5, 0, 1).variance()).isZero();
+    }
+
+    @Test
+    void list_ofNothing_isRefused() {
+        assertThatThrownBy(() -> Spread.list(List.<Quantity<Length>>of())).isInstanceOf(RefusedException.class).hasMessageContaining("at least one");
+        assertThatThrownBy(() -> Spread.list(new Money[0])).isInstanceOf(RefusedException.class).hasMessageContaining("at least one");
+    }
+
+    @Test
+    void shape_ends_areTheLeastAndTheGreatestValue() {
+        assertThat(Spread.list(3, 1, 2).shape()).satisfies(list -> {
+            assertThat(list.low()).isEqualTo(1);
+            assertThat(list.high()).isEqualTo(3);
+        });
+        assertThat(Spread.normal(5, 1, 2).shape()).satisfies(normal -> {
+            assertThat(normal.low()).isEqualTo(2);
+            assertThat(normal.high()).isInfinite();
+        });
+        assertThat(Spread.triangular(4, 4, 4).shape()).satisfies(fixed -> {
+            assertThat(fixed.low()).isEqualTo(4);
+            assertThat(fixed.high()).isEqualTo(4);
+        });
     }
 }
