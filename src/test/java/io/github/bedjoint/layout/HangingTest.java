@@ -42,13 +42,19 @@ class HangingTest {
     }
 
     private static List<String> tried(Hanging hanging) {
-        return hanging.tried().stream().map(one -> one.direction() + " " + one.start()).toList();
+        return tried(hanging, Fit.FULL_WIDTH);
+    }
+
+    private static List<String> tried(Hanging hanging, Fit fit) {
+        return hanging.tried(fit).stream().map(one -> one.direction() + " " + one.start()).toList();
     }
 
     @Test
     void tried_directionsAndStarts_areAllThatAreAskedFor() {
         assertThat(tried(Hanging.PLAIN)).containsExactly("DROPS LEFT");
-        assertThat(tried(Hanging.PLAIN.withDirection(CHEAPEST))).containsExactly("DROPS LEFT", "BANDS BOTTOM");
+        assertThat(tried(Hanging.PLAIN.withDirection(CHEAPEST))).containsExactly("DROPS LEFT", "DROPS RIGHT", "BANDS BOTTOM", "BANDS TOP");
+        assertThat(tried(Hanging.PLAIN, Fit.CHEAPEST)).containsExactly("DROPS LEFT", "DROPS RIGHT");
+        assertThat(tried(Hanging.PLAIN.withStart(LEFT), Fit.CHEAPEST)).containsExactly("DROPS LEFT");
         assertThat(tried(Hanging.PLAIN.withEitherStart())).containsExactly("DROPS LEFT", "DROPS RIGHT");
         assertThat(tried(Hanging.PLAIN.withDirection(BANDS).withEitherStart())).containsExactly("BANDS BOTTOM", "BANDS TOP");
         assertThat(tried(Hanging.PLAIN.withDirection(CHEAPEST).withEitherStart()))

@@ -27,8 +27,7 @@ class LayoutSettingsTest {
         assertThat(PLAIN.fit()).isEqualTo(Fit.FULL_WIDTH);
         assertThat(PLAIN.overlapSteps()).isZero();
         assertThat(PLAIN.leastSliverSteps()).isEqualTo(mm(100));
-        assertThat(PLAIN.dropStart()).isEqualTo(Side.LEFT);
-        assertThat(PLAIN.bandStart()).isEqualTo(Side.BOTTOM);
+        assertThat(PLAIN.starts()).isEmpty();
         assertThat(PLAIN.startsAtCheapest()).isFalse();
         assertThat(PLAIN.weatherSide()).isEmpty();
         assertThat(PLAIN.hasRates()).isFalse();
@@ -57,8 +56,7 @@ class LayoutSettingsTest {
         assertThat(set.seamRules()).isEqualTo(rules);
         assertThat(set.takeUp()).isEqualTo(new TakeUp(0.5, 0.25));
         assertThat(set.fit()).isEqualTo(Fit.CHEAPEST);
-        assertThat(set.dropStart()).isEqualTo(Side.RIGHT);
-        assertThat(set.bandStart()).isEqualTo(Side.TOP);
+        assertThat(set.starts()).containsExactly(Side.RIGHT, Side.TOP);
         assertThat(set.weatherSide()).contains(Side.RIGHT);
         assertThat(set.direction()).isEqualTo(Direction.BANDS);
         assertThat(set.withCheapestStart().startsAtCheapest()).isTrue();

@@ -108,12 +108,13 @@ class LayoutTextTest {
     }
 
     @Test
-    void isAs_layout_needsTheSameCutsTheSameWay() {
+    void isNoBetter_layout_hasPanelsAsLongAndNoNarrowerTheSameWay() {
         PanelLayout drops = of(1.9, 1.9, Direction.DROPS);
-        assertThat(drops.isAs(of(1.9, 1.9, Direction.DROPS))).isTrue();
-        assertThat(drops.isAs(of(1.9, 1.9, Direction.BANDS))).isFalse();
+        assertThat(Distinct.isNoBetter(drops, of(1.9, 1.9, Direction.DROPS))).isTrue();
+        assertThat(Distinct.isNoBetter(drops, of(1.9, 1.9, Direction.BANDS))).isFalse();
         // As much film in panels of other widths.
-        assertThat(drops.isAs(of(1.8, 1.9, Direction.DROPS))).isFalse();
-        assertThat(drops.isAs(of(1.9, 1.8, Direction.DROPS))).isFalse();
+        assertThat(Distinct.isNoBetter(drops, of(1.8, 1.9, Direction.DROPS))).isTrue();
+        assertThat(Distinct.isNoBetter(of(1.8, 1.9, Direction.DROPS), drops)).isFalse();
+        assertThat(Distinct.isNoBetter(drops, of(1.9, 1.8, Direction.DROPS))).isFalse();
     }
 }
