@@ -31,6 +31,11 @@ record Section(List<PlacedCut> placed, int quantity) {
         return placed.stream().mapToLong(PlacedCut::acrossEndSteps).max().orElseThrow();
     }
 
+    /** Panels a step of its length. */
+    double filled() {
+        return placed.stream().mapToDouble(piece -> (double) piece.lengthSteps() * piece.widthSteps()).sum() / length();
+    }
+
     /** The sections of a strip of one panel or more: parted where a cross cut with a gap meets no panel. */
     static List<Section> of(List<PlacedCut> strip, long gap) {
         List<Section> sections = new ArrayList<>();

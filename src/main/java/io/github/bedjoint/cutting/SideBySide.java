@@ -20,7 +20,6 @@ import io.github.bedjoint.skyline.StripSearch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +49,7 @@ final class SideBySide {
     private final CuttingTerms terms;
     private Work work;
     private final SideBySideBound bound;
+    private final Gathering gathering;
     private final Map<String, Stock> rows = new HashMap<>();
     private final Map<String, Cut> named = new HashMap<>();
     private final int pieces;
@@ -66,6 +66,7 @@ final class SideBySide {
         cuts.forEach(cut -> named.put(cut.id(), cut));
         pieces = cuts.stream().mapToInt(Cut::quantity).sum();
         bound = new SideBySideBound(cuts, stock, terms, work);
+        gathering = new Gathering(cuts, stock, terms);
     }
 
     /** Whether two panels can lie side by side, or one of them in two ways. */
@@ -90,11 +91,11 @@ final class SideBySide {
     }
 
     private RollPlan plan() {
-        for (long width : widths()) {
-            offer(planned(cuts.stream().map(cut -> aloneIn(cut, cut.quantity(), width)).toList()));
+        for (long width : gathering.widths()) {
+            offer(planned(gathering.alone(width)));
         }
         raise();
-        gather();
+        gathering.each(this::isOpen, sections -> offer(planned(sections)));
         bound.search();
         raise();
         if (terms.cuts() != CutKind.CROSS && pieces <= MAX_PIECES) {
@@ -153,47 +154,8 @@ final class SideBySide {
         return rolls;
     }
 
-    /** A panel in a section of its own: as short as it may lie on a width, or else on any. */
-    private Section aloneIn(Cut cut, int quantity, long width) {
-        Lying way = Lying.of(cut, stock, terms).stream()
-                .min(Comparator.<Lying, Boolean>comparing(l -> l.across() > width).thenComparing(Lying::along))
-                .orElseThrow();
-        return new Section(List.of(PlacedCut.of(cut, 0, 0, way.turned())), quantity);
-    }
-
-    private long[] widths() {
-        return stock.stream().filter(s -> s.available() != 0).mapToLong(Stock::widthSteps).distinct().toArray();
-    }
-
-    private boolean fits(Cut cut, long width) {
-        return Lying.of(cut, stock, terms).stream().anyMatch(way -> way.across() <= width);
-    }
-
-    private void gather() {
-        if (terms.cuts() == CutKind.CROSS) {
-            return;
-        }
-        boolean turns = cuts.stream().anyMatch(Cut::rotate);
-        for (long width : widths()) {
-            for (Shelves.Way way : Shelves.Way.values()) {
-                if (isOpen() && (turns || way == Shelves.Way.UPRIGHT)) {
-                    List<Section> sections = new ArrayList<>();
-                    int[] open = new int[cuts.size()];
-                    for (int c = 0; c < open.length; c++) {
-                        open[c] = fits(cuts.get(c), width) ? cuts.get(c).quantity() : 0;
-                        if (open[c] == 0) {
-                            sections.add(aloneIn(cuts.get(c), cuts.get(c).quantity(), width));
-                        }
-                    }
-                    sections.addAll(Shelves.of(cuts, open, stock, terms, width, way));
-                    offer(planned(sections));
-                }
-            }
-        }
-    }
-
     private void strips() {
-        long[] widths = widths();
+        long[] widths = gathering.widths();
         for (int k = 0; k < widths.length && isOpen(); k++) {
             Work share = work.part(work.left() / 2 / (widths.length - k));
             strip(widths[k], share);
@@ -218,7 +180,7 @@ final class SideBySide {
             if (goes) {
                 beside.addAll(Collections.nCopies(cut.quantity(), c));
             } else {
-                alone.add(aloneIn(cut, cut.quantity(), width));
+                alone.add(gathering.aloneIn(cut, cut.quantity(), width));
             }
         }
         if (beside.isEmpty()) {
