@@ -185,7 +185,7 @@ final class JobLayouts {
     private BigDecimal unlisted() {
         double visibleM2 = best.stream().mapToDouble(all -> all.get(0).places().visibleM2()).sum();
         double work = best.stream().mapToDouble(all -> leastWork(all.get(0).wall())).sum();
-        return BigDecimal.valueOf(material.atLeast(visibleM2) + JobRates.inkFor(job.materials(), visibleM2) + work);
+        return exact(material.atLeast(visibleM2) + JobRates.inkFor(job.materials(), visibleM2) + work);
     }
 
     private double leastWork(Wall wall) {
@@ -207,12 +207,17 @@ final class JobLayouts {
 
     /** What layouts cost at least with any rolls: their panels cut from the cheapest film and laminate without waste, and everything else. */
     private BigDecimal atLeast(List<PanelLayout> layouts) {
-        return BigDecimal.valueOf(material.atLeast(layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum())).add(other(layouts));
+        return exact(material.atLeast(layouts.stream().mapToDouble(layout -> layout.places().totalM2()).sum())).add(other(layouts));
     }
 
     /** What layouts cost beside film and laminate. */
     private BigDecimal other(List<PanelLayout> layouts) {
-        return BigDecimal.valueOf(layouts.stream().mapToDouble(layout -> other.getOrDefault(layout, 0.0)).sum());
+        return exact(layouts.stream().mapToDouble(layout -> other.getOrDefault(layout, 0.0)).sum());
+    }
+
+    /** To a millionth, so that layouts that cost the same do so in feet and metres, and in any order of sums. */
+    private static BigDecimal exact(double amount) {
+        return BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_UP);
     }
 
     /** The rates of a layout without its material by the metre, and ink for what is printed. */

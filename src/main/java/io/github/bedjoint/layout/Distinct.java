@@ -1,12 +1,22 @@
 package io.github.bedjoint.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /** Layouts of a wall from whichever side, without those that are no better than another. */
 final class Distinct {
+    /** By cost, and where that is the same by what a mirrored wall has in common; drops come before bands. */
+    static final Comparator<PanelLayout> CHEAPEST_FIRST = Comparator.comparingDouble((PanelLayout layout) -> Math.rint(layout.cost() * 1e9))
+            .thenComparing(layout -> layout.panels().size())
+            .thenComparing(PanelLayout::direction)
+            .thenComparing(Distinct::sizes, Arrays::compare)
+            .thenComparing(layout -> Math.rint(layout.seamM() * 1e9))
+            .thenComparing(PanelLayout::cutOuts);
+
     private static final Comparator<Panel> BY_SIZE = Comparator.comparingLong(Panel::cutLengthSteps).thenComparing(Panel::cutWidthSteps);
 
     private final List<PanelLayout> all = new ArrayList<>();
@@ -23,15 +33,18 @@ final class Distinct {
         return all;
     }
 
+    private static long[] sizes(PanelLayout layout) {
+        return layout.panels().stream().sorted(BY_SIZE).flatMapToLong(panel -> LongStream.of(panel.cutLengthSteps(), panel.cutWidthSteps())).toArray();
+    }
+
     /**
-     * Whether a layout in the same direction as another has panels as long and no narrower and costs no less: then the panels of the other can
+     * Whether a layout in the same direction as another comes after it and has panels as long and no narrower: then the panels of the other can
      * lie on the rolls where those of this one would.
      */
     static boolean isNoBetter(PanelLayout one, PanelLayout other) {
-        List<Panel> here = one.panels().stream().sorted(BY_SIZE).toList();
-        List<Panel> there = other.panels().stream().sorted(BY_SIZE).toList();
-        return one.direction() == other.direction() && Math.rint(one.cost() * 1e9) >= Math.rint(other.cost() * 1e9) && here.size() == there.size()
-                && IntStream.range(0, here.size()).allMatch(i -> here.get(i).cutLengthSteps() == there.get(i).cutLengthSteps()
-                        && here.get(i).cutWidthSteps() >= there.get(i).cutWidthSteps());
+        long[] here = sizes(one);
+        long[] there = sizes(other);
+        return one.direction() == other.direction() && CHEAPEST_FIRST.compare(one, other) >= 0 && here.length == there.length
+                && IntStream.range(0, here.length).allMatch(i -> i % 2 == 0 ? here[i] == there[i] : here[i] >= there[i]);
     }
 }

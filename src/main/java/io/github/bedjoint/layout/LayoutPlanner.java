@@ -120,7 +120,7 @@ public final class LayoutPlanner {
     }
 
     /**
-     * The same with panels from either side on, whichever is cheaper; left or bottom where both cost the same. Where direction or seams are
+     * The same with panels from either side on, whichever is cheaper; left or bottom where their panels are alike too. Where direction or seams are
      * chosen too, with {@link Direction#CHEAPEST} or {@link Fit#CHEAPEST}, that is so unless a start was set. A weather side says how
      * drops lap, not where they start.
      *

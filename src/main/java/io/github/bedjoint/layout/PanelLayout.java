@@ -14,7 +14,6 @@ import io.github.bedjoint.working.Source;
 import io.github.bedjoint.working.Symbol;
 import io.github.bedjoint.working.Working;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -138,7 +137,8 @@ public final class PanelLayout implements Explained {
     }
 
     /**
-     * Layouts of one wall from the cheapest on: by cost, then fewer panels, in the given order where both are the same.
+     * Layouts of one wall from the cheapest on: by cost, then fewer panels, then drops, smaller panels, shorter seams and fewer cut-outs, so that a
+     * mirrored wall keeps its order; in the given order where all are the same.
      *
      * @param all  at least one layout
      * @param most how many at most
@@ -147,7 +147,7 @@ public final class PanelLayout implements Explained {
     public static List<PanelLayout> ranked(List<PanelLayout> all, int most) {
         List<PanelLayout> possible = all.stream()
                 .filter(PanelLayout::isPossible)
-                .sorted(Comparator.comparingDouble((PanelLayout l) -> Math.rint(l.cost * 1e9)).thenComparing(l -> l.panels.size()))
+                .sorted(Distinct.CHEAPEST_FIRST)
                 .limit(most)
                 .toList();
         return possible.isEmpty() ? List.of(all.get(0)) : possible;
