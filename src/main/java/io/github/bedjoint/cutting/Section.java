@@ -31,7 +31,7 @@ record Section(List<PlacedCut> placed, int quantity) {
         return placed.stream().mapToLong(PlacedCut::acrossEndSteps).max().orElseThrow();
     }
 
-    /** Panels a step of its length. */
+    /** Area of panels for each step of its length. */
     double filled() {
         return placed.stream().mapToDouble(piece -> (double) piece.lengthSteps() * piece.widthSteps()).sum() / length();
     }

@@ -27,8 +27,8 @@ import org.jspecify.annotations.Nullable;
  * The best layouts of each wall, in film of each width, against the rolls of the whole job: film and laminate as they are ordered.
  *
  * <p>Combinations are tried by what they would about cost in whole rolls, as many as {@link #MOST_PLANS}; for the others, and for layouts that
- * are not among the best of their wall, a bound stands: the area of their panels, or of the wall, cut from the cheapest film and laminate
- * without any waste. Limits are counts, so the same job gives the same answer everywhere.
+ * are not among the best of their wall, a bound stands: the area of their panels, or of the wall, by
+ * {@link MaterialBound}, and their work or the least of any layout. Limits are counts, so the same job gives the same answer everywhere.
  */
 final class JobLayouts {
     /** Layouts kept of each wall. */
